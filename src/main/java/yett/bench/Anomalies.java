@@ -8,11 +8,11 @@ import yett.bench.Anomaly.Kind;
 import yett.knowledge.RuleBase;
 import yett.rules.DecisionTables;
 
-/** The weak places of a rule base, by kind. */
+/** Finds the weak places of a rule base, by kind. */
 public final class Anomalies {
   private Anomalies() {}
 
-  /** Those that follow from its cards and the text of its rules. */
+  /** The weak places that follow from its cards and from the text of its rules. */
   public static List<Anomaly> proved(RuleBase base) {
     List<Anomaly> all = new ArrayList<>(CardAnomalies.of(base));
     all.addAll(RuleAnomalies.of(base));

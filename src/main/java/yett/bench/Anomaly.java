@@ -32,11 +32,11 @@ public record Anomaly(Kind kind, Found found, String about, String message) {
     }
   }
 
-  /** How sure it is. */
+  /** How certain it is. */
   public enum Found {
-    /** Follows from the cards and the text of the rules. */
+    /** It follows from the cards and from the text of the rules. */
     PROVED,
-    /** Was so in all of many gates drawn at random; one that was not drawn may be different. */
+    /** It was so for all of many gates drawn at random; a gate that was not drawn may differ. */
     SAMPLED
   }
 }

@@ -8,12 +8,15 @@ import java.util.stream.Stream;
 /**
  * Something that an answer may name.
  *
- * @param id to be written
- * @param words what it stands for; empty where the id says it all
+ * @param id to be typed
+ * @param words what it stands for; empty if the id says it all
  */
 public record Candidate(String id, String words) {
 
-  /** Those with all of the typed words in id or name, or, where there are none, with any. */
+  /**
+   * The candidates with all of the typed words in id or name; if there are none, those with any of
+   * them.
+   */
   public static List<Candidate> with(String typed, List<Candidate> all) {
     List<String> wanted = parts(typed).toList();
     List<Candidate> found = all.stream().filter(k -> wanted.stream().allMatch(k::has)).toList();
@@ -22,7 +25,7 @@ public record Candidate(String id, String words) {
         : found;
   }
 
-  /** Whether a word of it begins so. */
+  /** Whether one of its words begins like this. */
   private boolean has(String beginning) {
     return Stream.concat(parts(id), parts(words)).anyMatch(w -> w.startsWith(beginning));
   }

@@ -22,13 +22,13 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
-/** Weak places that follow from the cards, and from which names the rules speak of. */
+/** Finds weak places that follow from the cards and from the names that the rules use. */
 final class CardAnomalies {
   private static final Set<String> SPECIAL = Set.of(Cause.NOTHING_WRONG, Cause.NOT_IN_RULE_BASE);
 
   private static final Pattern QUOTED = Pattern.compile("\"([a-z0-9-]+)\"");
 
-  /** Cells of a table have no quotes. */
+  /** Matches any word, because the cells of a table have no quotes. */
   private static final Pattern WORD = Pattern.compile("([a-z0-9-]+)");
 
   private final RuleBase base;
@@ -48,7 +48,7 @@ final class CardAnomalies {
     anomalies.repeated();
     anomalies.dominatedRepairs();
     anomalies.neverTogether();
-    anomalies.rings();
+    anomalies.mutualRepairs();
     anomalies.withoutEffect();
     anomalies.missing();
     return anomalies.found;
@@ -58,7 +58,7 @@ final class CardAnomalies {
     found.add(new Anomaly(kind, Found.PROVED, about, message));
   }
 
-  /** Cards of one kind that say the same under two names. */
+  /** Finds cards of one kind that say the same under two names. */
   private void repeated() {
     same(
         base.causes().values(),
@@ -136,7 +136,7 @@ final class CardAnomalies {
         && (wide.onlyIf().isEmpty() || wide.onlyIf().equals(narrow.onlyIf()));
   }
 
-  /** Pairs of cards that speak of each other and never hold at the same gate. */
+  /** Finds pairs of cards that refer to each other but never apply to the same gate. */
   private void neverTogether() {
     for (Cause cause : base.causes().values()) {
       for (String other : cause.consequences().keySet()) {
@@ -165,8 +165,8 @@ final class CardAnomalies {
     return ", but by their only-if the two are never at the same gate";
   }
 
-  /** Repairs that make each other necessary: the work would never end. */
-  private void rings() {
+  /** Finds repairs that make each other necessary, so that the work would never end. */
+  private void mutualRepairs() {
     for (Repair repair : base.repairs().values()) {
       Deque<String> open = new ArrayDeque<>(repair.entails());
       Set<String> seen = new HashSet<>();
@@ -188,17 +188,17 @@ final class CardAnomalies {
     base.repairs().values().forEach(r -> entailed.addAll(r.entails()));
     base.ordinaryChecks()
         .filter(c -> c.likelihood().isEmpty() && !c.danger())
-        .filter(c -> !entailed.contains(c.id()) && !ruled(c.id()))
+        .filter(c -> !entailed.contains(c.id()) && !namedByRule(c.id()))
         .forEach(c -> add(Kind.UNREACHABLE, c.id(), "this check tells nothing of any cause"));
     base.repairs().values().stream()
-        .filter(r -> r.removes().isEmpty() && !entailed.contains(r.id()) && !ruled(r.id()))
+        .filter(r -> r.removes().isEmpty() && !entailed.contains(r.id()) && !namedByRule(r.id()))
         .forEach(
             r -> add(Kind.UNREACHABLE, r.id(), "this repair removes nothing and follows nothing"));
     base.histories().values().stream()
-        .filter(h -> h.odds().isEmpty() && !ruled(h.id()))
+        .filter(h -> h.odds().isEmpty() && !namedByRule(h.id()))
         .forEach(h -> add(Kind.UNREACHABLE, h.id(), "this history changes no odds"));
     base.stops().keySet().stream()
-        .filter(s -> !ruled(s))
+        .filter(s -> !namedByRule(s))
         .forEach(s -> add(Kind.UNREACHABLE, s, "no rule raises this stop"));
     Set<String> needed = new HashSet<>(used(Check::needs, Repair::needs));
     needed.addAll(List.of(SetUp.GATE_RUNNING, SetUp.OUT_OF_USE, SetUp.IN_USE));
@@ -220,7 +220,7 @@ final class CardAnomalies {
         .flatMap(s -> s)
         .forEach(c -> asked.addAll(c.keySet()));
     base.siteQuestions().keySet().stream()
-        .filter(q -> !asked.contains(q) && !ruled(q))
+        .filter(q -> !asked.contains(q) && !namedByRule(q))
         .forEach(q -> add(Kind.UNREACHABLE, q, "nothing depends on this site question"));
   }
 
@@ -233,12 +233,12 @@ final class CardAnomalies {
     return used;
   }
 
-  /** Whether a rule or a table names it. */
-  private boolean ruled(String id) {
+  /** Whether a rule or a table names this card. */
+  private boolean namedByRule(String id) {
     return named.contains(id);
   }
 
-  /** Repairs after which nothing has to be tried. */
+  /** Finds repairs after which nothing has to be tried. */
   static List<Anomaly> unproved(RuleBase base) {
     return base.repairs().values().stream()
         .filter(r -> r.proofs().isEmpty())
@@ -265,7 +265,7 @@ final class CardAnomalies {
         .filter(
             c ->
                 c.outcomes().stream().anyMatch(o -> o.band().filter(b -> b.relative()).isPresent()))
-        .filter(c -> !ruled(c.id()))
+        .filter(c -> !namedByRule(c.id()))
         .forEach(
             c -> add(Kind.MISSING, c.id(), "no rule computes the usual range that its bands need"));
   }

@@ -3,7 +3,7 @@ package yett.bench;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Text of a card (YAML), line by line. */
+/** Builds the text of a card (YAML), line by line. */
 final class CardLines {
   private static final Pattern PLAIN =
       Pattern.compile("[\\p{L}(][^\\x00-\\x1f]*", Pattern.UNICODE_CHARACTER_CLASS);
@@ -17,17 +17,17 @@ final class CardLines {
     return this;
   }
 
-  /** A field of words; left out if there are none. */
+  /** Adds a field of words, unless there are none. */
   CardLines words(String field, String words) {
     return words.isBlank() ? this : line(field, quoted(words));
   }
 
-  /** A field of ids on one line; left out if there are none. */
+  /** Adds a field of ids on one line, unless there are none. */
   CardLines ids(String field, List<String> ids) {
     return ids.isEmpty() ? this : line(field, "[" + String.join(", ", ids) + "]");
   }
 
-  /** A field of lines, each in its own; left out if there are none. */
+  /** Adds a field with a line for each entry, unless there are none. */
   CardLines lines(String field, List<String> lines) {
     if (!lines.isEmpty()) {
       text.append(field).append(":\n");
@@ -46,7 +46,7 @@ final class CardLines {
     return this;
   }
 
-  /** Words as they stand, or in quotes where they could be taken for something else. */
+  /** The words, in quotes if YAML could take them for something else. */
   static String quoted(String words) {
     boolean plain =
         PLAIN.matcher(words).matches()
@@ -57,7 +57,7 @@ final class CardLines {
     return plain ? words : "\"" + words.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }
 
-  /** The same inside braces or brackets, where commas and brackets divide. */
+  /** The same for use inside braces or brackets, where commas and brackets separate entries. */
   static String quotedInside(String words) {
     return words.matches(".*[,\\[\\]{}].*") && quoted(words).equals(words)
         ? "\"" + words.replace("\\", "\\\\").replace("\"", "\\\"") + "\""

@@ -9,7 +9,7 @@ import yett.knowledge.Names;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
-/** Questions that several kinds of new cards ask. */
+/** The questions that several kinds of new cards have in common. */
 final class CardQuestions {
   private static final String ID = "[a-z0-9]+(-[a-z0-9]+)*";
 
@@ -21,7 +21,7 @@ final class CardQuestions {
   private final Collection<String> files;
 
   /**
-   * @param files paths that are taken
+   * @param files paths that are already used
    */
   CardQuestions(RuleBase base, Collection<String> files) {
     this.base = base;
@@ -104,7 +104,7 @@ final class CardQuestions {
     return ids(key, ask, "check", vocabulary.checks());
   }
 
-  /** Checks and proofs on which a cause shows. */
+  /** Asks for the checks and proofs on which a cause shows. */
   Question marks(String ask) {
     List<Candidate> marks = Vocabulary.both(vocabulary.checks(), vocabulary.proofs());
     List<String> complaints = Lists.ids(vocabulary.complaints());
@@ -125,7 +125,10 @@ final class CardQuestions {
         .usual("");
   }
 
-  /** A repair by its id, or a new one in words; what looks like an id has to be one. */
+  /**
+   * Asks for a repair by its id, or for a new one in words. An answer in the form of an id has to
+   * be a known one.
+   */
   Question repair(String key, String ask) {
     List<Candidate> repairs = vocabulary.repairs();
     return Question.of(key, ask, answer -> badRepair(answer, Lists.ids(repairs))).naming(repairs);
@@ -144,7 +147,9 @@ final class CardQuestions {
         : Optional.empty();
   }
 
-  /** The repair whose id the answer begins with, and how surely it helps; empty for a new one. */
+  /**
+   * The repair whose id the answer begins with, and how certainly it helps; empty for a new repair.
+   */
   Optional<Map.Entry<String, String>> knownRepair(String answer) {
     return RowAnswer.parts(answer, "nearly always").entrySet().stream()
         .findFirst()
@@ -161,7 +166,7 @@ final class CardQuestions {
         .usual("");
   }
 
-  /** Ids, each with a chance. */
+  /** What is wrong with an answer of ids, each with a chance; empty if nothing is. */
   static Optional<String> chances(String answer, String what, Collection<String> known) {
     for (Map.Entry<String, String> part : RowAnswer.parts(answer).entrySet()) {
       if (!known.contains(part.getKey())) {
@@ -225,7 +230,7 @@ final class CardQuestions {
           return Optional.empty();
         }
       } catch (NumberFormatException e) {
-        // told below
+        // Reported below.
       }
       return Optional.of(
           "\"" + answer + "\" cannot be used: write a number from " + least + " to " + most + ".");

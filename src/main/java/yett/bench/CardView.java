@@ -14,8 +14,9 @@ import yett.knowledge.RuleBase;
 import yett.wording.WhoMay;
 
 /**
- * A card as the program understands it: words turned into figures, rows of all files together, and
- * for a cause what it leads to and shows, what removes it and what looks like it.
+ * Shows a card as the program understands it: words converted to figures, and rows from all files
+ * together. For a cause it also shows what it leads to, its signs, what removes it and what looks
+ * like it.
  */
 public final class CardView {
   private final RuleBase base;
@@ -28,8 +29,8 @@ public final class CardView {
   }
 
   /**
-   * Lines by their name; empty if there is no cause, effect, check, complaint, proof or repair of
-   * that id.
+   * Lines by their name; empty if there is no cause, effect, check, complaint, proof or repair with
+   * this id.
    */
   public static Map<String, String> of(String id, RuleBase base) {
     CardView view = new CardView(base);
@@ -47,7 +48,7 @@ public final class CardView {
     return view.lines;
   }
 
-  /** Ids that {@link #of} knows. */
+  /** The ids for which {@link #of} has lines. */
   public static List<String> ids(RuleBase base) {
     List<String> ids = new ArrayList<>(base.causes().keySet());
     ids.addAll(base.effects().keySet());
@@ -122,7 +123,7 @@ public final class CardView {
     lines.put("who", WhoMay.words(base, card, who, hazards));
   }
 
-  /** The row of a cause, and where it comes from. */
+  /** The row of a cause, and its origin. */
   private String row(Check check, Cause cause) {
     return row(check, check.likelihood().get(cause.id())) + effects.origin(cause, check);
   }

@@ -15,7 +15,10 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.replay.CaseFile;
 
-/** Case files beside the cards, read again only when they, or the names they use, have changed. */
+/**
+ * Checks the case files next to the cards. A file is read again only when it, or the names that it
+ * uses, have changed.
+ */
 final class CaseFiles {
   private record Read(String text, CaseFile file) {}
 
@@ -25,7 +28,7 @@ final class CaseFiles {
   /**
    * Adds the problems of the case files.
    *
-   * @return how many sound cases there are
+   * @return how many valid cases there are
    */
   int check(SortedMap<String, String> files, RuleBase base, List<Problem> problems) {
     Set<Object> now = names(base);
@@ -61,7 +64,7 @@ final class CaseFiles {
 
   private record Choices(String site, Set<String> choices, Measures measures) {}
 
-  /** All of a rule base that a case file can be wrong about. */
+  /** Everything in a rule base that decides whether a case file is valid. */
   private static Set<Object> names(RuleBase base) {
     Set<Object> names = new HashSet<>();
     Stream.of(

@@ -5,9 +5,9 @@ import java.util.Locale;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** What the writer of a new cause ought to know next: whether a check tells it, and from what. */
+/** Tells the author of a new cause whether a check tells it from others, and from which. */
 final class CauseAdvice {
-  /** Two causes that no check tells apart by more than this look alike (total variation). */
+  /** Two causes look alike if no check separates them by at least this much (total variation). */
   private static final double TOLD_APART = 0.35;
 
   private static final String UNSAID =

@@ -14,9 +14,12 @@ import yett.knowledge.RuleBase;
 import yett.paper.Markup;
 import yett.wording.Wording;
 
-/** The upper part of a cause's page: what it is, what the machine does then, what is seen. */
+/**
+ * Writes the upper part of a cause's page: what it is, its effects on the machine, and what is
+ * seen.
+ */
 record CauseOnPage(RuleBase base, Cause cause, Markup page) {
-  /** So many rows stand below the facts of most causes on the first sheet. */
+  /** How many rows fit below the facts of most causes on the first sheet. */
   private static final int MOST_DRAWN = 12;
 
   void write() {

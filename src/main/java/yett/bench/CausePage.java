@@ -17,7 +17,10 @@ import yett.wording.Figures;
 import yett.wording.WhoMay;
 import yett.wording.Wording;
 
-/** All that is known of one cause on a page to print: for whoever teaches it or has to agree. */
+/**
+ * Writes everything that is known of one cause as a page to print, for people who teach or approve
+ * it.
+ */
 public final class CausePage {
   private static final int MOST_REPAIRS = 2;
 
@@ -38,7 +41,7 @@ public final class CausePage {
   /**
    * @param id of a cause of the rule base
    * @param cases of the rule base; those in which the cause is true are named
-   * @param paper the word for the sheets it is printed on
+   * @param paper the word for the paper size
    */
   public static String of(String id, RuleBase base, List<RecordedCase> cases, String paper) {
     Cause cause = base.causes().get(id);
@@ -108,7 +111,7 @@ public final class CausePage {
         + ")";
   }
 
-  /** A table is begun with its first row; the caller closes body and table. */
+  /** Writes a row of a table, which the first row begins; the caller closes body and table. */
   private void row(String element, String... words) {
     if (element.equals("th")) {
       page.open("table").open("thead");
@@ -145,7 +148,7 @@ public final class CausePage {
             + " of all such gates.");
   }
 
-  /** Before any step: what can hurt at all that stands below. */
+  /** Writes, before any step, all hazards of the work below. */
   private void dangers(Optional<DecisiveCheck> decisive, List<Repair> repairs) {
     List<Set<String>> hazards = new ArrayList<>();
     decisive

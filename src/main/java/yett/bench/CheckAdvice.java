@@ -11,17 +11,17 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** What the writer of a new check ought to know: from what it tells the causes that it is for. */
+/** Tells the author of a new check from which other causes it tells the causes that it is for. */
 final class CheckAdvice {
-  /** What a check tells apart by less is counted and not named; considered judgement. */
+  /** Causes that a check separates by less are counted but not named; considered judgement. */
   private static final double HARDLY = 0.2;
 
   private CheckAdvice() {}
 
   /**
-   * @param causes that the check has rows of; each is held against the others and all that look
-   *     like it, and named are those that the check tells from it, best first
-   * @param before without the check, for what looked alike so far
+   * @param causes for which the check has rows. Each is compared with the others and with all that
+   *     look like it; those from which the check tells it are named, best first
+   * @param before the rule base without the check, for what looked alike so far
    */
   static List<String> on(Check check, List<String> causes, RuleBase before) {
     Likeness likeness = new Likeness(before);

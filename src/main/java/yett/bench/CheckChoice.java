@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** On which checks somebody who writes a new cause is asked what it shows. */
+/** Chooses the checks about which the author of a new cause is asked what it shows. */
 final class CheckChoice {
   private final RuleBase base;
   private final List<String> like;
@@ -32,10 +32,10 @@ final class CheckChoice {
   }
 
   /**
-   * Those on which the look-alikes show most; then, as long as what was answered leaves one of them
-   * best told by a check of which nothing was asked, that one as well. What was asked once stays,
-   * whatever the answers after it make of the others. None where effects say what is seen: then the
-   * person names the marks of this cause alone.
+   * The checks on which the look-alikes show most. When these are answered and a look-alike is best
+   * told by a check that was not asked about, that check is added. A check that was once asked
+   * about stays, whatever is answered later. Empty if effects say what is seen; then the author
+   * names only the cause's own marks.
    */
   List<Check> offered() {
     if (!byEffects.isEmpty()) {
@@ -60,7 +60,7 @@ final class CheckChoice {
         .findFirst();
   }
 
-  /** What the new cause shows, by the answers so far. */
+  /** The new cause's row on a check, by the answers so far. */
   private double[] row(Check check) {
     String answer = answers.getOrDefault(check.id(), "");
     return answer.isBlank()
@@ -68,7 +68,7 @@ final class CheckChoice {
         : RowAnswer.row(answer, check);
   }
 
-  /** Where effects say what is seen, what they tell from each look-alike, a line each. */
+  /** If effects say what is seen: from which look-alikes they tell the cause, one line each. */
   List<String> toldByEffects() {
     List<Check> checks = ToldApart.checks(base);
     return byEffects.isEmpty() || checks.isEmpty()
@@ -89,8 +89,8 @@ final class CheckChoice {
   }
 
   /**
-   * Checks that go together with the marks that the person told, as causes that are known show:
-   * once all of those are told, for they say which.
+   * Checks that go together with the marks named, as known causes show. Empty if no effects were
+   * chosen, or until all marks have their rows, because the rows say which outcomes are meant.
    */
   List<Companions.Companion> companions() {
     List<Check> marks = also();
@@ -110,7 +110,7 @@ final class CheckChoice {
     return new Companions(base).of(told, known);
   }
 
-  /** All that somebody is asked about. */
+  /** All checks about which the author is asked. */
   List<Check> all() {
     return Stream.of(
             offered(), also(), companions().stream().map(Companions.Companion::check).toList())
@@ -118,7 +118,7 @@ final class CheckChoice {
         .toList();
   }
 
-  /** Checks that the person named besides. */
+  /** Checks that the author named in addition. */
   List<Check> also() {
     List<Check> offered = offered();
     return also.stream()

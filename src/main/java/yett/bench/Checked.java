@@ -6,22 +6,22 @@ import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
 /**
- * What a look at a rule base found.
+ * The result of checking a rule base.
  *
  * @param base as far as it can be read
  * @param problems of cards, rules' names and cases, by file and line
- * @param cases how many sound cases stand beside the cards
+ * @param cases how many valid cases are next to the cards
  */
 public record Checked(RuleBase base, List<Problem> problems, int cases) {
 
-  /** What is not wrong and yet worth a second look, in sentences. */
+  /** Remarks, in sentences, on what is not wrong but worth a second look. */
   public List<String> remarks() {
     return CardAnomalies.unproved(base).stream()
         .map(a -> "Repair " + a.about() + ": " + a.message() + ".")
         .toList();
   }
 
-  /** With problems of files that were not even read, before the others. */
+  /** The same with problems of files that could not be read, put before the others. */
   public Checked with(List<Problem> refused) {
     return new Checked(base, Stream.concat(refused.stream(), problems.stream()).toList(), cases);
   }

@@ -13,8 +13,8 @@ import yett.knowledge.RuleBaseFiles;
 import yett.rules.DecisionTables;
 
 /**
- * Finds everything that is wrong with a rule base: its cards, the names in its rules, the cases
- * beside them. Used again after a change, it looks again only at what the change can touch.
+ * Finds everything that is wrong with a rule base: its cards, the names in its rules, and the cases
+ * next to them. When it is used again after a change, it checks only what the change can affect.
  */
 public final class Checker {
   private static final Comparator<Problem> BY_PLACE =
@@ -26,20 +26,20 @@ public final class Checker {
   private final CaseFiles cases = new CaseFiles();
   private final Function<RuleBase, List<Problem>> compiler;
 
-  /** Of rules only the names in them are looked at. */
+  /** Without a compiler, only the names in the rules are checked. */
   public Checker() {
     this(base -> List.of());
   }
 
   /**
-   * @param compiler what is wrong with the rules of a rule base whose cards are sound
+   * @param compiler finds what is wrong with the rules of a rule base whose cards are valid
    */
   public Checker(Function<RuleBase, List<Problem>> compiler) {
     this.compiler = compiler;
   }
 
   /**
-   * Looks at a rule base.
+   * Checks a rule base.
    *
    * @param files contents by path
    */
@@ -60,7 +60,7 @@ public final class Checker {
     return problems.stream().distinct().sorted(BY_PLACE).toList();
   }
 
-  /** The line that a problem speaks of, if it is known. */
+  /** The text of the line in which a problem is, if it is known. */
   public static Optional<String> line(Problem problem, Map<String, String> files) {
     String text = files.get(problem.file());
     return text == null || problem.line() < 1

@@ -16,23 +16,29 @@ import yett.knowledge.Effect;
 import yett.knowledge.RuleBase;
 
 /**
- * Checks that mostly show something wherever what was told of a new cause is seen: causes that are
- * known already tell which looks go together. Nobody thinks of all of them unasked.
+ * Finds checks that usually show something whenever what was said of a new cause is seen, judged by
+ * the known causes. Nobody thinks of all of them without being asked.
  */
 final class Companions {
-  /** More questions tire; considered judgement. */
+  /** More questions are tiring; considered judgement. */
   private static final int MOST = 4;
 
-  /** So many causes have to show both before one is asked for the other; considered judgement. */
+  /**
+   * At least this many causes have to show both before the other is asked for; considered
+   * judgement.
+   */
   private static final int FEWEST = 3;
 
-  /** Share of the causes that show the one and show the other too; considered judgement. */
+  /** Least share of the causes showing the one that also show the other; considered judgement. */
   private static final double MOSTLY = 0.5;
 
-  /** How much oftener than with any cause; considered judgement. */
+  /** The share has to be this many times that among all causes; considered judgement. */
   private static final double MORE_THAN_ELSE = 2;
 
-  /** An outcome tells if it is seen twice as often as on a sound gate, and one time in five. */
+  /**
+   * An outcome is a sign if it is seen this many times as often as on a sound gate, and at least
+   * with the chance {@code SEEN}.
+   */
   private static final double TELLS = 2;
 
   private static final double SEEN = 0.2;
@@ -46,9 +52,9 @@ final class Companions {
   }
 
   /**
-   * One of them.
+   * A companion check.
    *
-   * @param effect by which most causes show it; none if it is mostly their own mark
+   * @param effect by which most causes show it; empty if it is usually their own mark
    */
   record Companion(Check check, Optional<Effect> effect) {
     private String reason() {
@@ -57,14 +63,15 @@ final class Companions {
   }
 
   /**
-   * @param both causes that show what was told and show this too
-   * @param share of the causes that show what was told
+   * @param both causes that show what was said and show this too
+   * @param share of the causes that show what was said
    */
   private record Found(Check check, List<String> both, double share) {}
 
   /**
-   * Those of what was told, what goes together most first. Of what comes by one and the same effect
-   * one is enough: whoever says yes to it wants the effect, not a row for every look.
+   * The companions of what was said, the closest first. Of several that come from the same effect
+   * only one is returned, because a person who confirms it wants the effect, not a row for every
+   * look.
    *
    * @param told answers by check or complaint
    * @param known checks that need not be asked for
@@ -117,9 +124,9 @@ final class Companions {
   }
 
   /**
-   * Causes with which an outcome tells.
+   * Causes of which an outcome is a sign.
    *
-   * @param outcome its place, or -1 for any
+   * @param outcome its position, or -1 for any
    */
   private static Set<String> showing(Check check, int outcome) {
     return check.likelihood().entrySet().stream()

@@ -9,9 +9,9 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /**
- * The one check that tells a cause best from a sound gate and from all that looks like it.
+ * The check that best tells a cause from a sound gate and from everything that looks like it.
  *
- * @param least how well it tells it from the one that it tells worst (total variation)
+ * @param least how well it tells the cause from the one that is hardest to tell (total variation)
  * @param shows the outcome that speaks for the cause most
  */
 record DecisiveCheck(Check check, double least, Check.Outcome shows) {

@@ -10,18 +10,18 @@ import yett.files.BoundedFile;
 import yett.files.WholeFile;
 
 /**
- * The answers about a card that is not written yet, so that nothing is lost when somebody stops in
- * the middle: a hidden file in the folder of the cards, {@code key=value} a line, in the order in
- * which they were given.
+ * The answers about a card that is not written yet, so that nothing is lost if somebody stops. It
+ * is a hidden file in the folder of the cards with a line {@code key=value} for each answer, in the
+ * order in which they were given.
  */
 public final class Draft {
-  /** Bytes; thousands of lines. */
+  /** In bytes; thousands of lines. */
   private static final int LARGEST = 1 << 20;
 
   private final Path file;
 
   /**
-   * @param kind of card; there is one draft for each
+   * @param kind of card; there is one draft for each kind
    */
   public Draft(Path folder, String kind) {
     this.file = folder.resolve(".new-" + kind + ".draft");
@@ -31,7 +31,7 @@ public final class Draft {
     return file;
   }
 
-  /** Key to answer; nothing if there is no draft, or none that can be read. */
+  /** Key to answer; empty if there is no draft that can be read. */
   public Map<String, String> answers() {
     Map<String, String> answers = new LinkedHashMap<>();
     try {
@@ -50,9 +50,10 @@ public final class Draft {
   }
 
   /**
-   * Keeps the answers given so far.
+   * Stores the answers given so far.
    *
-   * @throws UncheckedIOException if the folder cannot be written to: then no card could be either
+   * @throws UncheckedIOException if the folder cannot be written to; then no card could be written
+   *     either
    */
   public void keep(Map<String, String> answers) {
     StringBuilder lines = new StringBuilder();
@@ -68,7 +69,7 @@ public final class Draft {
     }
   }
 
-  /** The card is written. */
+  /** Deletes the draft, because the card was written. */
   public void drop() {
     try {
       Files.deleteIfExists(file);

@@ -12,13 +12,13 @@ import yett.knowledge.Effect;
 import yett.knowledge.RuleBase;
 
 /**
- * The effects that somebody who writes a card picks from a list, by number or id, and what follows
- * from them. The numbers run through all effects by area.
+ * Lets the author of a card choose effects from a list, by number or id, and works out what follows
+ * from them. The effects of all areas are numbered through.
  */
 final class EffectChoice {
   static final String LEADS_TO = "leads-to";
 
-  /** An effect that is named alone is there nearly as long as the cause is. */
+  /** The chance of an effect that is named without one. */
   private static final String ALONE = "nearly always";
 
   private final RuleBase base;
@@ -32,13 +32,13 @@ final class EffectChoice {
             .toList();
   }
 
-  /** Whether there is anything to pick from. */
+  /** Whether there are effects to choose from. */
   boolean any() {
     return !effects.isEmpty();
   }
 
   /**
-   * @param area whose effects are laid out at once; the others are looked up
+   * @param area whose effects are listed at once; the others are shown on request
    */
   Question question(String ask, String area) {
     return Question.of(LEADS_TO, ask + " Such as: 3 always, 5 sometimes", this::complaint)
@@ -100,14 +100,14 @@ final class EffectChoice {
     return number >= 1 && number <= effects.size() ? effects.get(number - 1).id() : word;
   }
 
-  /** The same answer with ids for numbers and a chance behind each. */
+  /** The answer with ids instead of numbers and a chance after each. */
   private String ids(String answer) {
     return RowAnswer.parts(answer, ALONE).entrySet().stream()
         .map(part -> named(part.getKey()) + " " + part.getValue())
         .collect(Collectors.joining(", "));
   }
 
-  /** Effects with their chances, as far as they were answered; nothing if none was picked. */
+  /** The chosen effects with their chances; empty if none was chosen. */
   Map<String, Double> picked(Map<String, String> answers) {
     Map<String, Double> picked = new LinkedHashMap<>();
     RowAnswer.parts(ids(answers.getOrDefault(LEADS_TO, "")))
@@ -116,13 +116,13 @@ final class EffectChoice {
     return picked;
   }
 
-  /** The field of the card; nothing if none was picked. */
+  /** The field of the card; empty if no effect was chosen. */
   String yaml(Map<String, String> answers) {
     String answer = ids(answers.getOrDefault(LEADS_TO, ""));
     return answer.isEmpty() ? "" : LEADS_TO + ": " + RowText.of(RowAnswer.parts(answer)) + "\n";
   }
 
-  /** What follows from the picked effects. */
+  /** What follows from the chosen effects. */
   SignsByEffects implied(Map<String, String> answers) {
     return new SignsByEffects(base, picked(answers));
   }

@@ -13,10 +13,11 @@ import yett.knowledge.LikelihoodWords;
 import yett.knowledge.RuleBase;
 
 /**
- * Effects as the program understands them: what they show, what leads to them and what they make.
+ * Shows effects as the program understands them: their signs, what leads to them, and what they
+ * lead to.
  */
 record EffectView(RuleBase base) {
-  /** What a cause leads to, its own effects first, then what those lead to. */
+  /** What a cause leads to: its own effects first, then what those lead to. */
   Map<String, String> of(Cause cause) {
     Map<String, String> lines = new LinkedHashMap<>();
     Map<Effect, Double> all = base.effectRows().chances(cause);
@@ -48,7 +49,7 @@ record EffectView(RuleBase base) {
         .collect(Collectors.joining(", "));
   }
 
-  /** What comes to an effect, what it shows and what it makes. */
+  /** What leads to an effect, what it shows and what it leads to. */
   Map<String, String> of(Effect effect) {
     Map<String, String> lines = new LinkedHashMap<>();
     lines.put("effect " + effect.id(), effect.name());
@@ -90,7 +91,9 @@ record EffectView(RuleBase base) {
     return lines;
   }
 
-  /** Of a cause that leads to effects, where its row on a check comes from; else nothing. */
+  /**
+   * The effects from which a cause's row on a check comes; empty if it does not come from effects.
+   */
   String origin(Cause cause, Check check) {
     List<Effect> behind = base.effectRows().behind(cause, check);
     if (!behind.isEmpty()) {
@@ -99,7 +102,7 @@ record EffectView(RuleBase base) {
     return cause.leadsTo().isEmpty() ? "" : "; its own mark";
   }
 
-  /** In figures and in the word that is nearest. */
+  /** A chance as a figure and as the nearest word. */
   private static String chance(double chance) {
     return CardView.figure(chance) + ", " + LikelihoodWords.nearest(chance);
   }

@@ -6,14 +6,16 @@ import java.util.Map;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
 
-/** The test case beside a new cause: the gate at which it was met, as far as it was told. */
+/**
+ * Writes the test case for a new cause: the gate at which it was found, as far as that was told.
+ */
 final class FirstMet {
   static final String AFTER = "after";
 
   private FirstMet() {}
 
   /**
-   * @param asked checks of which the person was asked what the cause shows
+   * @param asked checks about which the author was asked what the cause shows
    */
   static String card(
       Map<String, String> answers, SignsByEffects implied, List<Check> asked, String repair) {
@@ -41,7 +43,7 @@ final class FirstMet {
         .toString();
   }
 
-  /** What people are likeliest to have said, by what was answered and by the effects. */
+  /** The complaints that are most likely by the answers and the effects. */
   private static List<String> complaints(Map<String, String> answers, SignsByEffects implied) {
     List<String> said = RowAnswer.likely(answers.get("complaints"));
     return Stream.concat(said.stream(), implied.complaints(said.isEmpty()).stream())

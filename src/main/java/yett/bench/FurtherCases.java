@@ -11,8 +11,8 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
 /**
- * The cases beside a new cause that its own likeliest answers do not make: one with a sign that is
- * rare with it and yet was there, and one of a gate that looked so and was another thing.
+ * Writes test cases for a new cause that its most likely answers do not cover: one with a rare sign
+ * of it, and one of a gate that looked alike but had another cause.
  */
 final class FurtherCases {
   private static final String ODD = "odd-sign";
@@ -82,7 +82,7 @@ final class FurtherCases {
     return parts;
   }
 
-  /** The first case with other answers in the place of its own, or beside them. */
+  /** The first case with some answers replaced or added. */
   private static String oddly(String first, String id, Map<String, String> odd) {
     String text = first.replaceFirst("(?m)^case: .*$", "case: " + id + "-oddly-met");
     for (String check : odd.keySet()) {
@@ -96,8 +96,9 @@ final class FurtherCases {
   }
 
   /**
-   * People say the same; what was seen told that it was something else. What was not told is as the
-   * other cause mostly shows it: a gate that has it and looks sound everywhere else is none.
+   * The case of a gate with the same complaints and another cause. What was seen instead comes from
+   * the author. Everything else is as the other cause usually shows it, because a gate with that
+   * cause that looks sound everywhere else would not be realistic.
    */
   private static String notIt(
       Map<String, String> answers, String first, String cause, RuleBase base) {
@@ -118,7 +119,7 @@ final class FurtherCases {
         .toString();
   }
 
-  /** What a cause mostly shows at a gate that is as most are, but for what the new cause needs. */
+  /** What a cause usually shows at a usual gate, changed only by what the new cause needs. */
   private static Map<String, String> usually(
       String cause, Map<String, List<String>> site, RuleBase base) {
     Map<String, String> needed = new LinkedHashMap<>();
@@ -135,7 +136,7 @@ final class FurtherCases {
     return text.lines().filter(l -> l.startsWith(field)).findFirst().map(l -> l + "\n");
   }
 
-  /** The repair that removes a cause most surely. */
+  /** The repair that removes a cause most certainly. */
   private static List<String> repair(String cause, RuleBase base) {
     return base.removing(cause).stream().limit(1).map(Repair::id).toList();
   }

@@ -6,14 +6,14 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /**
- * How much of what two causes would show is the same. What a cause shows of an outcome is how much
- * more often it is seen with the cause than on a sound gate. What both show, divided by what either
- * shows, over all outcomes of all checks and complaints: the Jaccard index of weighted sets
- * (published as Ruzicka's index of similarity, 1958; from memory).
+ * Measures how alike two causes look. For each outcome, what a cause shows is how much more often
+ * the outcome is seen with the cause than on a sound gate. The measure is what both show divided by
+ * what either shows, over all outcomes of all checks and complaints: the Jaccard index of weighted
+ * sets (published as Ruzicka's index of similarity, 1958; from memory).
  */
 final class Likeness {
   /**
-   * From this share on two causes are called alike; considered judgement: with less, most of what
+   * From this share two causes are called alike; considered judgement. With less, most of what
    * either shows speaks against the other.
    */
   static final double ALIKE = 0.25;
@@ -27,7 +27,7 @@ final class Likeness {
             .toList();
   }
 
-  /** From 0, nothing in common, to 1, the same in all that is seen. */
+  /** From 0, nothing in common, to 1, the same in everything that is seen. */
   double between(Cause one, Cause other) {
     double both = 0;
     double either = 0;

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What changed between two texts, line by line, by their longest common subsequence: lines that
- * went with "-", lines that came with "+", and the lines beside them.
+ * Shows the differences between two texts line by line, by their longest common subsequence:
+ * removed lines with "-", added lines with "+", and the lines around them.
  */
 public final class LineDifference {
   private static final int BESIDE = 2;

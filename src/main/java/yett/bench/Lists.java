@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import yett.knowledge.Names;
 
-/** Answers that name several things. */
+/** Reads answers that name several things. */
 final class Lists {
   private Lists() {}
 
-  /** The parts of a list written with commas (or semicolons, for parts that hold commas). */
+  /** The parts of a list separated by commas (or by semicolons, if parts may contain commas). */
   static List<String> parts(String text, String divider) {
     return Arrays.stream(text.split(divider)).map(String::strip).filter(p -> !p.isEmpty()).toList();
   }
@@ -27,7 +27,7 @@ final class Lists {
     return questions.stream().map(Question::key).toList();
   }
 
-  /** Complains of the first id that is not known. */
+  /** A complaint about the first id that is not known; empty if all are. */
   static Optional<String> unknown(String text, String what, Collection<String> known) {
     return ids(text).stream()
         .filter(id -> !known.contains(id))

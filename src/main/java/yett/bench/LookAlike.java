@@ -9,13 +9,16 @@ import yett.knowledge.RuleBase;
 /**
  * A cause that shows much of what another one shows.
  *
- * @param share of what would be seen that is the same
- * @param told the check that tells the two apart best, if there is any check
+ * @param share of what is seen that is the same
+ * @param told the check that best tells the two apart, if there is any check
  */
 record LookAlike(Cause cause, double share, Optional<ToldApart> told) {
   private static final int MOST = 5;
 
-  /** The most alike first; none that shares little. */
+  /**
+   * The look-alikes of a cause, the most alike first. Causes that have little in common with it are
+   * left out.
+   */
   static List<LookAlike> of(Cause cause, RuleBase base) {
     Likeness likeness = new Likeness(base);
     var checks = ToldApart.checks(base);

@@ -13,14 +13,14 @@ import yett.knowledge.SiteQuestion;
 import yett.saying.Phrases;
 
 /**
- * Cards found by what is meant: by the stems of words and by what people use for them, over names,
- * questions, answers, steps and histories.
+ * Finds cards by meaning: by stems of words and by synonyms, in names, questions, answers, steps
+ * and histories.
  */
 public final class MeaningIndex {
-  /** A card accounts for so much of what was typed, or it was not meant; considered judgement. */
+  /** Least share of the typed words that a card has to account for; considered judgement. */
   private static final double LEAST = 0.5;
 
-  /** From here on a name is so near to another that they may be one thing. */
+  /** From this similarity two names may mean the same thing. */
   private static final double CLOSE = 0.75;
 
   private final Map<String, List<String>> ways = new LinkedHashMap<>();
@@ -66,7 +66,7 @@ public final class MeaningIndex {
     }
   }
 
-  /** Ids of all cards that account for what was typed, the best first. */
+  /** Ids of all cards that account for the typed words, the best first. */
   public List<String> of(String typed) {
     return phrases.hear(typed, ways.size()).stream()
         .map(Phrases.Heard::id)
@@ -74,7 +74,7 @@ public final class MeaningIndex {
         .toList();
   }
 
-  /** Causes whose name is so near to a new one's that they may be the same, a line each. */
+  /** Causes whose name is so similar to a new one's that they may be the same, one line each. */
   static List<String> near(String name, RuleBase base) {
     MeaningIndex causes = new MeaningIndex(List.copyOf(base.causes().values()), base);
     return causes.phrases.hear(name, 3).stream()

@@ -9,8 +9,8 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /**
- * The causes from which a new one must be told, and the checks on which they show: what a new
- * cause's rows are laid out against.
+ * The causes from which a new one must be told, and the checks on which they show. A new cause's
+ * rows are set next to theirs.
  */
 final class Neighbours {
   private static final int MOST_CHECKS = 8;
@@ -28,17 +28,17 @@ final class Neighbours {
     return ranked(Check.Kind.CHECK).stream().limit(MOST_CHECKS).toList();
   }
 
-  /** Complaints that the neighbours bring, the likeliest first. */
+  /** Complaints that the neighbours lead to, the most likely first. */
   List<Check> complaints() {
     return ranked(Check.Kind.COMPLAINT);
   }
 
-  /** Those of them that the rule base knows. */
+  /** The named neighbours that the rule base knows. */
   List<String> causes() {
     return causes;
   }
 
-  /** How often people say it with each neighbour and with a sound gate. */
+  /** How often people report it with each neighbour and with a sound gate. */
   String said(Check complaint) {
     List<String> parts = new ArrayList<>();
     for (String cause : causes) {
@@ -58,7 +58,7 @@ final class Neighbours {
         .toList();
   }
 
-  /** How far the row of a neighbour is from that of a sound gate, at most (total variation). */
+  /** The largest distance of a neighbour's row from that of a sound gate (total variation). */
   private double shows(Check check) {
     return causes.stream()
         .filter(check.likelihood()::containsKey)
@@ -71,7 +71,9 @@ final class Neighbours {
     return IntStream.range(0, one.length).mapToDouble(i -> Math.abs(one[i] - other[i])).sum() / 2;
   }
 
-  /** The outcomes of a check, and what the neighbours and a sound gate show, a line each. */
+  /**
+   * The outcomes of a check, with the rows of the neighbours and of a sound gate, one line each.
+   */
   List<String> rows(Check check) {
     List<String> lines = new ArrayList<>();
     for (String cause : causes) {

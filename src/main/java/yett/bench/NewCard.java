@@ -4,22 +4,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 
-/** A card to be written from answers. What is asked next may depend on what was answered. */
+/** A card that is written from answers. Earlier answers may decide which questions follow. */
 public interface NewCard {
 
-  /** All questions that these answers lead to, in their order, answered ones among them. */
+  /**
+   * All questions that follow from these answers, in their order, including those that are
+   * answered.
+   */
   List<Question> questions(Map<String, String> answers);
 
   /**
-   * Every question that may come, for who wants to know them before; those that come once for each
-   * of something stand there once, under a key in capitals.
+   * All questions that may be asked, for people who want to see them first. A question that is
+   * asked once for each of several things is listed once, under a key in capitals.
    */
   default List<Question> outline() {
     return questions(Map.of());
   }
 
   /**
-   * The files to be written, by path.
+   * The files to write, by path.
    *
    * @param answers to every question
    */

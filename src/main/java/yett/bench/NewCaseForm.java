@@ -12,7 +12,7 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.quantity.ReadingException;
 
-/** A new test case: a gate as it was found, and what was really wrong with it. */
+/** Asks for a new test case: a gate as it was found, and what was really wrong with it. */
 final class NewCaseForm implements NewCard {
   private final RuleBase base;
   private final CardQuestions asked;
@@ -56,7 +56,7 @@ final class NewCaseForm implements NewCard {
     return questions;
   }
 
-  /** Checks that tell the true causes best. */
+  /** The checks that best tell the true causes. */
   static List<String> tells(RuleBase base, String causes) {
     List<Check> checks = new Neighbours(base, Lists.ids(causes)).checks();
     return checks.stream()
@@ -78,7 +78,10 @@ final class NewCaseForm implements NewCard {
         .findFirst();
   }
 
-  /** An outcome, a reading, "cannot tell" or "not now"; lists are left to the reader of cases. */
+  /**
+   * What is wrong with a shown outcome, reading, "cannot tell" or "not now". Lists are left to the
+   * reader of cases.
+   */
   private static Optional<String> badShown(Check check, String shown) {
     List<String> known = new ArrayList<>(Lists.ids(Vocabulary.outcomes(check)));
     known.addAll(List.of("cannot tell", "not now"));

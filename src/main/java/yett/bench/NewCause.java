@@ -11,8 +11,8 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /**
- * A new cause, with its rows laid out against the causes from which it must be told, a repair if
- * there is none for it, and a test case beside it.
+ * Asks for a new cause, with its rows next to those of the causes from which it must be told, a
+ * repair if there is none for it, and a test case.
  */
 final class NewCause implements NewCard {
   private static final String REPAIR = "repair";
@@ -121,7 +121,7 @@ final class NewCause implements NewCard {
     return questions;
   }
 
-  /** A cause that some gates cannot have is counted among those that can. */
+  /** Asks for the prior. A cause that only some gates can have is counted among those. */
   private static Question prior(Map<String, String> answers) {
     String which =
         answers.getOrDefault(OnlyIf.KEY, "").isBlank()
@@ -134,7 +134,7 @@ final class NewCause implements NewCard {
         .usual("1");
   }
 
-  /** What comes of it while nobody mends it. */
+  /** Asks for its consequences if nobody repairs it. */
   private List<Question> consequences() {
     return List.of(
         Question.of(

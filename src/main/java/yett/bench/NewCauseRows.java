@@ -6,7 +6,10 @@ import java.util.Map;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** The rows of a new cause: asked for beside those that it must be told from, and written so. */
+/**
+ * Asks for the rows of a new cause next to those of its look-alikes, and writes them in the same
+ * order.
+ */
 final class NewCauseRows {
   private final RuleBase base;
   private final Map<String, String> answers;
@@ -20,7 +23,7 @@ final class NewCauseRows {
     this.implied = new EffectChoice(base).implied(answers);
   }
 
-  /** What the look-alikes are known to bring people to say, the likeliest first. */
+  /** The complaints that the look-alikes are known to cause, the most likely first. */
   List<String> said() {
     List<String> lines =
         neighbours.complaints().stream()
@@ -36,7 +39,7 @@ final class NewCauseRows {
     return all;
   }
 
-  /** What complaints are taken to mean. */
+  /** What the chances of complaints are taken to mean. */
   List<String> meant(String complaints) {
     List<String> lines = new ArrayList<>();
     RowAnswer.parts(complaints)
@@ -53,7 +56,7 @@ final class NewCauseRows {
     return new RowInSentences(check, neighbours.causes());
   }
 
-  /** A question for each check, with how far one has come for those who wonder when it ends. */
+  /** A question for each check, with a progress count, because people ask when it ends. */
   List<Question> questions(List<Check> checks, String word) {
     List<Question> rows = new ArrayList<>();
     for (Check check : checks) {
@@ -62,7 +65,7 @@ final class NewCauseRows {
     return rows;
   }
 
-  /** The same for what mostly goes with what was told; an effect that was not named is named. */
+  /** The same for companion checks. An effect that was not named yet is named in the question. */
   List<Question> companions(List<Companions.Companion> companions) {
     List<Check> checks = companions.stream().map(Companions.Companion::check).toList();
     List<Question> rows = new ArrayList<>();
@@ -101,7 +104,7 @@ final class NewCauseRows {
         : readBack(check).lines(RowAnswer.row(answer, check), RowAnswer.parts(answer).keySet());
   }
 
-  /** What a new row is laid out against. */
+  /** The rows with which a new row is compared. */
   private List<String> beside(Check check) {
     List<String> lines = new ArrayList<>(neighbours.rows(check));
     implied
@@ -110,12 +113,12 @@ final class NewCauseRows {
     return lines;
   }
 
-  /** What stands for a row that nothing is said of. */
+  /** The row that is assumed if nothing is said of it. */
   private String unsaid(Check check) {
     return implied.row(check).isPresent() ? "its effects say" : "on a sound gate";
   }
 
-  /** The rows as a card has them, each below those that it must be told from. */
+  /** The rows in the form of a card, each below those of the look-alikes. */
   String yaml(List<Check> checks) {
     StringBuilder rows = new StringBuilder();
     RowAnswer.parts(answers.getOrDefault("complaints", ""))

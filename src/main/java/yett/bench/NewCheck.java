@@ -13,7 +13,7 @@ import yett.knowledge.RuleBase;
 import yett.quantity.Quantity;
 import yett.quantity.Unit;
 
-/** A new check that is looked at or tried, with a row for each cause that it tells. */
+/** Asks for a new check that is a look or a try, with a row for each cause that it tells. */
 final class NewCheck implements NewCard {
   private final RuleBase base;
   private final CardQuestions asked;
@@ -85,7 +85,7 @@ final class NewCheck implements NewCard {
         .naming(Vocabulary.both(outcomes, Vocabulary.chances()));
   }
 
-  /** The ordinary outcome is the example there. */
+  /** Asks for the row of all other causes; the example in it is the ordinary outcome. */
   private static Question otherwise(List<Candidate> outcomes) {
     List<Candidate> reversed = new ArrayList<>(outcomes);
     Collections.reverse(reversed);

@@ -14,8 +14,8 @@ import yett.knowledge.SiteCard;
 import yett.knowledge.SiteQuestion;
 
 /**
- * Answers that a folder adds to a question about the gate: cards that list the answers at which
- * they apply were written before there was this one, and leave such gates out without a word.
+ * Finds answers that a folder adds to a site question. Older cards that list the answers at which
+ * they apply do not list the new one, so they silently leave out such gates.
  */
 public final class NewChoices {
   private static final int MOST = 6;
@@ -27,9 +27,9 @@ public final class NewChoices {
   }
 
   /**
-   * What is worth a second look, in sentences.
+   * Remarks on what is worth a second look, in sentences.
    *
-   * @param below without the folder
+   * @param below the rule base without the folder
    */
   public static List<String> remarks(RuleBase below, RuleBase base) {
     NewChoices choices = new NewChoices(base);

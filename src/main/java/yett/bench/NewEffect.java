@@ -9,7 +9,7 @@ import java.util.TreeMap;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** A new effect, with what shows it. Causes that lead to it name it on their own cards. */
+/** Asks for a new effect and its signs. Causes that lead to it name it on their own cards. */
 final class NewEffect implements NewCard {
   private static final String CHECKS = "checks";
 

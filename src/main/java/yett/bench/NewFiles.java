@@ -16,9 +16,9 @@ import yett.knowledge.Check;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
-/** Writes new cards into the folder of a rule base; what is there is never overwritten. */
+/** Writes new cards into the folder of a rule base. An existing file is never overwritten. */
 public final class NewFiles {
-  /** The kind of problem of an effect that nothing leads to. */
+  /** The kind of problem of an effect to which nothing leads. */
   private static final String NO_CAUSE = "no-cause";
 
   private static final String TO_BE_LED_TO =
@@ -33,7 +33,7 @@ public final class NewFiles {
   private final List<String> remarks;
 
   /**
-   * @param all files of the rule base that is worked with
+   * @param all files of the rule base in use
    * @param own files of the folder, which may be an add-on to it
    */
   public NewFiles(Path folder, SortedMap<String, String> all, SortedMap<String, String> own) {
@@ -49,12 +49,12 @@ public final class NewFiles {
     return List.of("cause", "effect", "check", "repair", "case");
   }
 
-  /** The card of that kind, empty for any other word. */
+  /** The form for this kind of card; empty for any other word. */
   public Optional<NewCard> card(String kind) {
     return card(kind, new CardQuestions(base, own.keySet()));
   }
 
-  /** The same where it is only looked at, not written. */
+  /** The same if the card is only shown and not written. */
   public static Optional<NewCard> card(String kind, RuleBase base) {
     return card(kind, new CardQuestions(base, List.of()));
   }
@@ -71,8 +71,8 @@ public final class NewFiles {
   }
 
   /**
-   * What would be wrong in these new files, if they were there. That nothing leads to a new effect
-   * yet is no mistake of its card.
+   * The problems that these new files would have. That nothing leads to a new effect yet is no
+   * mistake of its card.
    */
   public List<Problem> problems(Map<String, String> fresh) {
     SortedMap<String, String> after = new TreeMap<>(own);
@@ -83,7 +83,7 @@ public final class NewFiles {
         .toList();
   }
 
-  /** What is worth knowing of new cards, in sentences. */
+  /** Advice on new cards, in sentences. */
   public List<String> advice(Map<String, String> fresh, Map<String, String> answers) {
     SortedMap<String, String> after = new TreeMap<>(own);
     after.putAll(fresh);
@@ -106,7 +106,7 @@ public final class NewFiles {
     return advice;
   }
 
-  /** The line that a problem of a new file speaks of is looked for here. */
+  /** All files of the rule base with these new ones, to look up the line of a problem. */
   public SortedMap<String, String> named(Map<String, String> fresh) {
     return laid.with(fresh);
   }
@@ -115,7 +115,7 @@ public final class NewFiles {
    * Writes new files.
    *
    * @return where they are
-   * @throws UncheckedIOException if one is there already, or cannot be written; then none is left
+   * @throws UncheckedIOException if one of them exists or cannot be written; then none is left
    */
   public List<Path> write(Map<String, String> fresh) {
     List<Path> written = new ArrayList<>();
@@ -140,7 +140,7 @@ public final class NewFiles {
     }
   }
 
-  /** The card below the line that tells an editor the schema. */
+  /** The card with the line before it that names the schema for an editor. */
   private String headed(Path path, String text) throws IOException {
     String schema = path.toString().endsWith(".case.yaml") ? Schemas.CASE : Schemas.CARD;
     Path from = path.toAbsolutePath().normalize().getParent();

@@ -9,7 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import yett.knowledge.RuleBase;
 
-/** A new repair for causes that are there. */
+/** Asks for a new repair for existing causes. */
 final class NewRepair implements NewCard {
   private final RuleBase base;
   private final CardQuestions asked;
@@ -41,7 +41,7 @@ final class NewRepair implements NewCard {
     return questions;
   }
 
-  /** What any repair asks, also one that is written with its cause. */
+  /** Questions that every repair needs, including one that is written together with its cause. */
   static List<Question> work(CardQuestions asked, String prefix) {
     return Stream.of(
             Question.of("minutes", "How many minutes does it take", CardQuestions.number(0, 1440)),
@@ -55,7 +55,10 @@ final class NewRepair implements NewCard {
         .toList();
   }
 
-  /** In an add-on no repair may go without; elsewhere one that does is remarked on. */
+  /**
+   * Asks for the proofs. In an add-on a repair must have some; elsewhere there is a remark if it
+   * has none.
+   */
   private static Question proofs(CardQuestions asked) {
     Question question =
         CardQuestions.ids(
@@ -81,7 +84,7 @@ final class NewRepair implements NewCard {
   /**
    * Writes the card.
    *
-   * @param removes causes, each with a word or without
+   * @param removes causes, each with or without a word for the chance
    */
   static void card(
       CardLines text,

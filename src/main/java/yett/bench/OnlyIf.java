@@ -8,7 +8,9 @@ import java.util.stream.Collectors;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
-/** At which gates a new cause can be at all: {@code batteries agm flooded, opening-side left}. */
+/**
+ * Reads at which gates a new cause is possible: {@code batteries agm flooded, opening-side left}.
+ */
 final class OnlyIf {
   static final String KEY = "only-if";
 
@@ -54,7 +56,7 @@ final class OnlyIf {
     return Optional.empty();
   }
 
-  /** Site question to its answers. */
+  /** Site question to the answers at which the cause is possible. */
   static Map<String, List<String>> parts(String answer) {
     Map<String, List<String>> parts = new LinkedHashMap<>();
     for (String part : Lists.parts(answer, ",")) {
@@ -64,7 +66,7 @@ final class OnlyIf {
     return parts;
   }
 
-  /** As a card has it; empty if it can be anywhere. */
+  /** The field of the card; empty if the cause is possible everywhere. */
   static String yaml(String answer) {
     return answer.isBlank()
         ? ""
@@ -73,7 +75,7 @@ final class OnlyIf {
             .collect(Collectors.joining(", ", KEY + ": {", "}\n"));
   }
 
-  /** A site at which it can be, as a case has it; empty if it can be anywhere. */
+  /** The site of a case at which the cause is possible; empty if it is possible everywhere. */
   static String site(String answer) {
     return answer.isBlank()
         ? ""

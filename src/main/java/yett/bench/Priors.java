@@ -5,7 +5,10 @@ import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 
-/** A prior as people say it, of a hundred faulty gates, and as a card has it. */
+/**
+ * Converts a prior between the form in which people say it, of a hundred faulty gates, and the form
+ * of a card.
+ */
 public final class Priors {
   private Priors() {}
 
@@ -13,14 +16,14 @@ public final class Priors {
     return CardQuestions.number(0.01, 90).apply(ofAHundred);
   }
 
-  /** As a card has it. */
+  /** The form of a card. */
   static String figure(String ofAHundred) {
     return String.format(Locale.ROOT, "%.5f", Double.parseDouble(ofAHundred) / 100)
         .replaceFirst("0+$", "")
         .replaceFirst("\\.$", "");
   }
 
-  /** As people say it. */
+  /** The form in which people say it. */
   public static String words(double prior) {
     return "at "
         + new BigDecimal(100 * prior).round(new MathContext(3)).stripTrailingZeros().toPlainString()

@@ -5,15 +5,15 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * One thing that a new card needs to know.
+ * A question that a new card needs answered.
  *
- * @param key names it where answers are given as {@code key=value}
+ * @param key its name in answers given as {@code key=value}
  * @param before lines that help to answer it
- * @param ask the question in a line
- * @param known what an answer, or a part of it, may name; empty where it is in one's own words
- * @param usual taken when nothing is answered; empty if something must be
+ * @param ask the question in one line
+ * @param known what an answer, or a part of it, may name; empty if it is in the author's own words
+ * @param usual taken if the answer is empty; empty if an answer is necessary
  * @param complaint says what is wrong with an answer
- * @param told what an answer is taken to mean, in lines; nothing where it says it all
+ * @param told what an answer is taken to mean, in lines; empty if the answer says it all
  */
 public record Question(
     String key,
@@ -29,7 +29,7 @@ public record Question(
         key, List.of(), ask, List.of(), Optional.empty(), complaint, answer -> List.of());
   }
 
-  /** Words that must not be empty. */
+  /** A question for words that must not be empty. */
   static Question words(String key, String ask) {
     return of(
         key,
@@ -49,9 +49,9 @@ public record Question(
   }
 
   /**
-   * The same, with an answer that must not be empty.
+   * The same question with an answer that must not be empty.
    *
-   * @param complaint told of one that is
+   * @param complaint shown for an empty one
    */
   Question needed(String complaint) {
     return new Question(
@@ -72,17 +72,17 @@ public record Question(
     return new Question(key, lines, ask, known, usual, complaint, told);
   }
 
-  /** The same, with what an answer is taken to mean. */
+  /** The same question, with what an answer is taken to mean. */
   Question telling(Function<String, List<String>> meaning) {
     return new Question(key, before, ask, known, usual, complaint, meaning);
   }
 
-  /** The same under another name. */
+  /** The same question with another key. */
   Question called(String otherKey) {
     return new Question(otherKey, before, ask, known, usual, complaint, told);
   }
 
-  /** Whether nothing is an answer. */
+  /** Whether an empty answer is allowed. */
   public boolean mayBeNothing() {
     return usual.equals(Optional.of(""));
   }

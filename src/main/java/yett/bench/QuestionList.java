@@ -18,14 +18,14 @@ import yett.knowledge.SiteQuestion;
 import yett.knowledge.Stop;
 
 /**
- * All that a case file can answer, for people who write cases without sight of the rule base
- * (docs/field-set.md): ids, questions and outcomes in words, and the names of stops and causes.
- * Which cause shows what, and how often, is left out.
+ * Lists everything that a case file can answer, for people who write cases without seeing the rule
+ * base (docs/field-set.md): ids, questions and outcomes in words, and the names of stops and
+ * causes. Which cause shows what, and how often, is left out.
  */
 public final class QuestionList {
   private QuestionList() {}
 
-  /** Lines by the field of a case file that they belong to, each in the order of the cards. */
+  /** Lines by the field of a case file to which they belong, each in the order of the cards. */
   public static Map<String, List<Candidate>> of(RuleBase base) {
     Map<String, List<Candidate>> list = new LinkedHashMap<>();
     list.put("site", list(base.siteQuestions().values(), QuestionList::site));

@@ -14,15 +14,15 @@ import yett.knowledge.LikelihoodRow;
 import yett.knowledge.LikelihoodWords;
 
 /**
- * A row of likelihoods as a person answers it: {@code slack usually, very-slack sometimes}. An
- * outcome alone is meant as "usually".
+ * Reads a row of likelihoods as a person types it: {@code slack usually, very-slack sometimes}. An
+ * outcome without a word means "usually".
  */
 final class RowAnswer {
   private static final String USUALLY = "usually";
 
   private RowAnswer() {}
 
-  /** What is wrong with an answer about these outcomes, if anything is. */
+  /** What is wrong with an answer about these outcomes; empty if nothing is. */
   static Optional<String> complaint(String answer, Collection<String> outcomes) {
     return CardQuestions.chances(answer, "outcome", outcomes).or(() -> sum(answer, outcomes));
   }
@@ -49,15 +49,16 @@ final class RowAnswer {
         && LikelihoodWords.all().keySet().stream().noneMatch(parts.values()::contains);
   }
 
-  /** The chances of the outcomes of a check, as a card of this answer will be read. */
+  /** The chances of the outcomes of a check, as a card with this answer will be read. */
   static double[] row(String answer, Check check) {
     return row(answer, Lists.ids(Vocabulary.outcomes(check)), check.otherwise());
   }
 
   /**
-   * The chances of the outcomes, in their order, as a card of this answer will be read.
+   * The chances of the outcomes in their order, as a card with this answer will be read.
    *
-   * @param sound what a sound gate shows: outcomes that are not named share what is left like that
+   * @param sound the row of a sound gate; outcomes that are not named share the rest in its
+   *     proportions
    */
   static double[] row(String answer, List<String> outcomes, double[] sound) {
     Map<String, String> parts = parts(answer);
@@ -101,7 +102,7 @@ final class RowAnswer {
   }
 
   /**
-   * @param alone how often is meant by a name without a word
+   * @param alone the word for a name without one
    */
   static Map<String, String> parts(String answer, String alone) {
     Map<String, String> parts = new LinkedHashMap<>();
@@ -112,7 +113,7 @@ final class RowAnswer {
     return parts;
   }
 
-  /** The likeliest of what was answered. */
+  /** The most likely outcome of the answer. */
   static String likeliest(String answer) {
     return parts(answer).entrySet().stream()
         .max(Comparator.comparingDouble(RowAnswer::chance))
@@ -120,7 +121,7 @@ final class RowAnswer {
         .orElse("");
   }
 
-  /** What is there more often than not; if nothing is, the likeliest. */
+  /** The outcomes that are more likely than not; if there are none, the most likely. */
   static List<String> likely(String answer) {
     List<String> likely =
         parts(answer).entrySet().stream()

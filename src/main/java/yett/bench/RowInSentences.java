@@ -12,19 +12,19 @@ import yett.belief.Decibans;
 import yett.knowledge.Check;
 
 /**
- * A row said in sentences, so that whoever wrote it sees what it makes of a look: how often each
- * outcome is there, and what seeing it will say, in decibans, against a sound gate and against the
- * causes that look like it.
+ * Writes a row in sentences, so that its author sees what it means: how often each outcome is seen,
+ * and how much evidence it is, in decibans, against a sound gate and against the causes that look
+ * alike.
  */
 final class RowInSentences {
-  /** Less than this says next to nothing; for a remark on what speaks against its own cause. */
+  /** Less evidence than this is ignored when remarking on what speaks against its own cause. */
   private static final double NOTHING = 0.5;
 
   private final Check check;
   private final Map<String, double[]> others = new LinkedHashMap<>();
 
   /**
-   * @param like causes that it must be told from
+   * @param like causes from which it must be told
    */
   RowInSentences(Check check, Collection<String> like) {
     this.check = check;
@@ -36,7 +36,7 @@ final class RowInSentences {
 
   /**
    * @param row what the new cause shows
-   * @param named outcomes that were named; what is left follows the sound gate and says little
+   * @param named outcomes that were named; the others follow the sound gate and are hardly evidence
    */
   List<String> lines(double[] row, Collection<String> named) {
     List<Integer> said =
@@ -67,7 +67,7 @@ final class RowInSentences {
     return lines;
   }
 
-  /** To the tenth that is shown; what is nought has no sign of its own. */
+  /** Rounded to the tenth that is shown; zero without a sign. */
   private static double rounded(double decibans) {
     return Math.round(10 * decibans) / 10.0;
   }

@@ -6,11 +6,16 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import yett.knowledge.Check;
 
-/** A row of likelihoods as it stands on a card: {@code {slack: usually, very-slack: sometimes}}. */
+/**
+ * Writes a row of likelihoods in the form of a card: {@code {slack: usually, very-slack:
+ * sometimes}}.
+ */
 final class RowText {
   private RowText() {}
 
-  /** The row of a check as a card has it; of a complaint or proof the chance of its outcome. */
+  /**
+   * The row of a check in the form of a card; for a complaint or proof the chance of its outcome.
+   */
   static String of(String answer, Check check) {
     if (check.kind() == Check.Kind.CHECK) {
       return of(answer, Lists.ids(Vocabulary.outcomes(check)), check.otherwise());
@@ -21,7 +26,10 @@ final class RowText {
         : String.format(Locale.ROOT, "%.3f", RowAnswer.row(answer, check)[1]);
   }
 
-  /** As a card has it: {@code {slack: usually}}; in figures with what was left out. */
+  /**
+   * The form of a card: {@code {slack: usually}}. If it is in figures, outcomes that were left out
+   * are included.
+   */
   static String of(String answer, List<String> outcomes, double[] sound) {
     Map<String, String> parts = RowAnswer.parts(answer);
     if (RowAnswer.inFigures(parts)) {

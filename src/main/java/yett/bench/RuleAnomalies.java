@@ -17,9 +17,9 @@ import yett.knowledge.RuleBase;
 import yett.rules.DecisionTables;
 
 /**
- * Weak places that show in rules as they are written, and in rows of tables: the same conditions
- * twice, conditions that another rule's cover, a reading that would have to lie in two places.
- * Conditions that only mean the same are not found this way.
+ * Finds weak places in the text of rules and in rows of tables: the same conditions twice,
+ * conditions that those of another rule cover, and a reading that would have to be in two ranges.
+ * Conditions that are written differently but mean the same are not found.
  */
 final class RuleAnomalies {
   private static final Pattern RULE =
@@ -32,7 +32,7 @@ final class RuleAnomalies {
   private static final Pattern EQUAL =
       Pattern.compile("\\b(check|outcome|question|choice)\\s*==\\s*\"([^\"]+)\"");
 
-  /** A rule with its variables numbered, so that names do not matter. */
+  /** A rule with its variables replaced by numbers, so that their names do not matter. */
   private record Text(String name, Set<String> conditions, String consequence, String whole) {}
 
   private final List<Text> rules = new ArrayList<>();
@@ -108,7 +108,7 @@ final class RuleAnomalies {
     }
   }
 
-  /** Bounds on one reading that leave nothing between them. */
+  /** Whether the bounds on a reading leave no value between them. */
   private static boolean noReading(String pattern) {
     if (pattern.contains("||")) {
       return false;
@@ -128,7 +128,7 @@ final class RuleAnomalies {
     return least > most || least == most && open;
   }
 
-  /** One field that would have to be two words at once. */
+  /** Whether a field would have to equal two different words. */
   private static boolean twoWords(String pattern) {
     if (pattern.contains("||")) {
       return false;

@@ -18,8 +18,8 @@ import yett.knowledge.Stop;
 import yett.rules.RulePlaces;
 
 /**
- * Names of cards in the text of rules. A rule that names a check, an outcome or a site question
- * that does not exist compiles and never fires, so it is told as a problem.
+ * Checks the names of cards in the text of rules. A rule that names a check, an outcome or a site
+ * question that does not exist compiles but never fires, so it is reported as a problem.
  */
 final class RuleNames {
   private static final String ONE_OR_SOME = "\\s*(?:==|!=|in)\\s*(\\([^)]{0,4000}\\)|\"[^\"\n]*\")";
@@ -31,7 +31,7 @@ final class RuleNames {
       Pattern.compile("\\bquestion\\s*==\\s*\"([^\"]+)\"[^)]{0,500}?\\bchoice" + ONE_OR_SOME);
   private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?(?:\\*/|\\z)|//[^\n]*");
 
-  /** After so many nobody reads on, and more would only cost time. */
+  /** Greatest number of problems reported; nobody reads more, and they would only take time. */
   private static final int MOST = 1_000;
 
   private final RuleBase base;
@@ -47,7 +47,7 @@ final class RuleNames {
     return names.problems;
   }
 
-  /** The same with blanks for comments, so that every place stays where it is. */
+  /** The text with blanks instead of comments, so that all positions stay the same. */
   private static String withoutComments(String text) {
     return COMMENT.matcher(text).replaceAll(comment -> comment.group().replaceAll("[^\n]", " "));
   }
@@ -101,7 +101,7 @@ final class RuleNames {
     outcomes(file, text);
   }
 
-  /** Everything that can be done or asked. */
+  /** Ids of everything that can be done or asked. */
   private Collection<String> work() {
     Set<String> work = new HashSet<>(base.checks().keySet());
     work.addAll(base.repairs().keySet());
@@ -129,7 +129,7 @@ final class RuleNames {
     }
   }
 
-  /** What becomes of a rule that names what is not there. */
+  /** What happens to a rule that names something that does not exist. */
   private static String inVain(Matcher at) {
     return at.group().startsWith("new ") ? "concludes it to no effect" : "never fires";
   }

@@ -22,8 +22,9 @@ import yett.rules.Judge;
 import yett.rules.RuleEngine;
 
 /**
- * What the rules conclude on gates drawn at random: rules that never conclude anything, and pairs
- * that compute different usual ranges for the same reading. What was not drawn may be different.
+ * Tries the rules on gates drawn at random. It finds rules that never conclude anything, and pairs
+ * of rules that compute different usual ranges for the same reading. A gate that was not drawn may
+ * differ.
  */
 public final class SampledRules {
   private final RuleBase base;
@@ -40,7 +41,7 @@ public final class SampledRules {
   /**
    * Judges many gates.
    *
-   * @param after is run after each gate
+   * @param after called after each gate
    */
   public static List<Anomaly> of(
       RuleBase base, RuleEngine engine, int gates, long seed, Runnable after) {
@@ -71,7 +72,9 @@ public final class SampledRules {
     return found;
   }
 
-  /** Odds for and against one cause are evidence; two usual ranges for one reading are not. */
+  /**
+   * Looks for two usual ranges of one reading. Odds for and against one cause are no contradiction.
+   */
   private void look(List<Conclusion> conclusions) {
     Map<String, Conclusion.Expectation> usual = new TreeMap<>();
     for (Conclusion conclusion : conclusions) {
@@ -87,7 +90,7 @@ public final class SampledRules {
     }
   }
 
-  /** A gate, a person, and some answers, as they may come. */
+  /** Draws a gate, a person, and some possible answers. */
   private Set<Fact> gate() {
     Set<Fact> facts = new HashSet<>();
     Role role = Role.values()[random.nextInt(Role.values().length)];

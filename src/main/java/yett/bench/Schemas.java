@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
 import yett.files.WholeFile;
 
 /**
- * The schemas by which an editor completes and checks cards: those beside the rule base, or copies
- * of the program's own where there are none.
+ * Provides the schemas with which an editor completes and checks cards: those next to the rule
+ * base, or copies of the program's own if there are none.
  */
 final class Schemas {
   static final String CARD = "card.schema.json";

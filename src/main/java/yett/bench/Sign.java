@@ -11,17 +11,17 @@ import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
 /**
- * One outcome that is seen more often with a cause than on a sound gate.
+ * An outcome that is seen more often with a cause than on a sound gate.
  *
  * @param with chance of it with the cause alone
  * @param sound chance of it on a sound gate
- * @param by effects that show it, by their names; empty if it is the cause's own mark
+ * @param by names of the effects that show it; empty if it is the cause's own mark
  */
 record Sign(Check check, int outcome, double with, double sound, List<String> by) {
-  /** What is hardly more often there than on a sound gate is no sign; considered judgement. */
+  /** Least difference of the chances for an outcome to be a sign; considered judgement. */
   private static final double LEAST = 0.05;
 
-  /** All signs of a cause, those that are there most above a sound gate first. */
+  /** All signs of a cause, those with the largest difference from a sound gate first. */
   static List<Sign> of(Cause cause, RuleBase base) {
     List<Sign> signs = new ArrayList<>();
     for (Check check : base.checks().values()) {
@@ -42,7 +42,7 @@ record Sign(Check check, int outcome, double with, double sound, List<String> by
     return base.effectRows().behind(cause, check).stream().map(Effect::name).toList();
   }
 
-  /** What seeing it says for the cause against a sound gate, as the belief counts it. */
+  /** The evidence of this sign for the cause against a sound gate, as the belief counts it. */
   double decibans() {
     return Decibans.ofSeeing(with, sound, check.outcomes().size());
   }
@@ -55,7 +55,7 @@ record Sign(Check check, int outcome, double with, double sound, List<String> by
     return check.outcomes().get(outcome).id();
   }
 
-  /** The check by its name in files, which is short. */
+  /** The id of the check in words, which is short. */
   String brief() {
     return check.kind() == Check.Kind.COMPLAINT
         ? check.ask()

@@ -10,8 +10,8 @@ import yett.paper.Svg.Pen;
 import yett.wording.Figures;
 
 /**
- * The strongest signs of a cause: a bar for how often each is seen with it, and a mark for how
- * often on a sound gate.
+ * Draws the strongest signs of a cause: a bar for how often each is seen with it, and a mark for
+ * how often on a sound gate.
  *
  * @param signs in the order in which they are drawn, at least one
  */
@@ -58,7 +58,7 @@ record SignPicture(String cause, List<Sign> signs) {
     svg.line(x, y, x, y + 6, new Pen(MARK, 0.7));
   }
 
-  /** The question, and below it what is answered. */
+  /** The question, and the answer below it. */
   private static List<String> lines(Sign sign) {
     List<String> lines = new ArrayList<>();
     String ask = sign.check().ask();

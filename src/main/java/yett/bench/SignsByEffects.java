@@ -14,7 +14,7 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** What a cause shows by the effects that somebody picked for it. */
+/** Works out what a cause shows by the effects that its author chose. */
 final class SignsByEffects {
   private static final int MOST_COMPLAINTS = 4;
   private static final int MOST_CHECKS = 5;
@@ -25,7 +25,7 @@ final class SignsByEffects {
   private final Map<String, double[]> rows;
 
   /**
-   * @param picked effects with their chances; there may be none
+   * @param picked effects with their chances; may be empty
    */
   SignsByEffects(RuleBase base, Map<String, Double> picked) {
     this.base = base;
@@ -33,7 +33,7 @@ final class SignsByEffects {
     this.rows = base.effectRows().rows(picked, base.checks());
   }
 
-  /** The row that comes of them on a check, if one does. */
+  /** The row on a check that follows from the effects, if one does. */
   Optional<double[]> row(Check check) {
     return Optional.ofNullable(rows.get(check.id()));
   }
@@ -43,7 +43,8 @@ final class SignsByEffects {
   }
 
   /**
-   * The most telling of what follows: what people say, what checks show, and what does the same.
+   * The most important conclusions: complaints, what checks show, and other causes with the same
+   * effects.
    */
   List<String> told() {
     List<String> lines = new ArrayList<>();
@@ -68,7 +69,7 @@ final class SignsByEffects {
         .collect(Collectors.joining("; "));
   }
 
-  /** The outcome that is most above what a sound gate shows. */
+  /** The outcome whose chance is furthest above that on a sound gate. */
   private static String told(Check check, double[] row) {
     int most =
         IntStream.range(0, row.length)
@@ -90,9 +91,9 @@ final class SignsByEffects {
   }
 
   /**
-   * Complaints that come of them more often than not, the likeliest first.
+   * Complaints that follow with more than an even chance, the most likely first.
    *
-   * @param atLeastOne the likeliest of all where none comes so often
+   * @param atLeastOne whether to return the most likely one if there are none
    */
   List<String> complaints(boolean atLeastOne) {
     Map<String, Double> said = new LinkedHashMap<>();
@@ -111,13 +112,13 @@ final class SignsByEffects {
     return ids.stream().limit(Math.max(often, atLeastOne ? 1 : 0)).toList();
   }
 
-  /** Checks of which another outcome than the ordinary one is likeliest, each with that. */
+  /** Checks whose most likely outcome is not the ordinary one, each with that outcome. */
   Map<String, String> telling() {
     return telling(rows, base);
   }
 
   /**
-   * The same of any rows.
+   * The same for any rows.
    *
    * @param rows by check
    */

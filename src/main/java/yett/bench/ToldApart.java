@@ -7,13 +7,13 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /**
- * The check that tells two causes apart best.
+ * The check that best tells two causes apart.
  *
  * @param distance 0 not at all, 1 for certain (total variation)
  */
 record ToldApart(Check check, double distance) {
 
-  /** Checks that can be chosen for it. */
+  /** The checks among which it is chosen. */
   static List<Check> checks(RuleBase base) {
     return base.ordinaryChecks().filter(c -> !c.danger()).toList();
   }

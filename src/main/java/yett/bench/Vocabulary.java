@@ -21,7 +21,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.SiteQuestion;
 
-/** The ids of a rule base with the words that they stand for, by kind, each kind by id. */
+/** Lists the ids of a rule base with the words for which they stand, by kind and then by id. */
 public final class Vocabulary {
   private final RuleBase base;
 
@@ -29,7 +29,7 @@ public final class Vocabulary {
     this.base = base;
   }
 
-  /** Everything, under the names of the kinds. */
+  /** All of them, by the name of the kind. */
   public Map<String, List<Candidate>> all() {
     Map<String, List<Candidate>> all = new LinkedHashMap<>();
     all.put("causes", causes());
@@ -74,7 +74,7 @@ public final class Vocabulary {
     return of(base.histories().values(), History::name);
   }
 
-  /** A hazard has no card; the first caution about it tells what it is. */
+  /** The hazards. They have no cards, so the first caution about a hazard explains it. */
   List<Candidate> hazards() {
     Map<String, String> hazards = new TreeMap<>();
     base.cautions().values().forEach(c -> hazards.putIfAbsent(c.hazard(), c.what()));
@@ -99,7 +99,7 @@ public final class Vocabulary {
     return check.outcomes().stream().map(o -> new Candidate(o.id(), o.text())).toList();
   }
 
-  /** What may stand behind an id for how often. */
+  /** The words for how often, which may follow an id. */
   static List<Candidate> chances() {
     return LikelihoodWords.all().entrySet().stream()
         .map(e -> new Candidate(e.getKey(), "a chance of " + e.getValue()))

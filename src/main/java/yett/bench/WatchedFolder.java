@@ -26,11 +26,11 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Problem;
 
 /**
- * The files of a rule base while somebody edits them. Of a folder that is watched, only files that
- * were saved are read again.
+ * Reads the files of a rule base while somebody edits them. In a watched folder only saved files
+ * are read again.
  */
 public final class WatchedFolder implements AutoCloseable {
-  /** Editors save in several steps; their end is awaited. */
+  /** Editors save in several steps; this is how long no further step may come, in milliseconds. */
   private static final long SETTLED_MILLIS = 40;
 
   private final Path folder;
@@ -62,15 +62,18 @@ public final class WatchedFolder implements AutoCloseable {
     return new TreeMap<>(content.texts());
   }
 
-  /** Files that are not read, and why: what leads out of the folder, is too large or no text. */
+  /**
+   * Problems of files that are not read: they lead out of the folder, are too large or are not
+   * text.
+   */
   public List<Problem> refused() {
     return List.copyOf(content.refused().values());
   }
 
   /**
-   * Waits until something was saved that belongs to the rule base.
+   * Waits until a file of the rule base was saved.
    *
-   * @return names of what changed; empty when the watching has ended
+   * @return names of the changed files; empty when the watching has ended
    */
   public List<String> await() {
     try {
@@ -107,7 +110,7 @@ public final class WatchedFolder implements AutoCloseable {
     return all ? everything() : touched.stream().distinct().flatMap(this::reread).toList();
   }
 
-  /** Folders came or went: rarer than a save, so all is read. */
+  /** Reads all files, because folders were added or removed; that is rarer than a save. */
   private List<String> everything() throws IOException {
     watchFolders();
     Content before = content;

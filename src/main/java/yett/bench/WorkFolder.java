@@ -8,16 +8,16 @@ import java.util.stream.Stream;
 import yett.knowledge.Problem;
 
 /**
- * A folder that somebody works in, with what it is laid over if it is an add-on.
+ * A folder in which somebody works and, if it is an add-on, the files under it.
  *
  * @param below the files that are not in the folder
- * @param prefix stands before the name of a file of the folder among all; empty if it is no add-on
+ * @param prefix path of the folder's files among all files; empty if it is no add-on
  */
 public record WorkFolder(SortedMap<String, String> below, String prefix) {
   private static final String ADD_ON = "add-on.yaml";
 
   /**
-   * @param all files of the rule base that is worked with
+   * @param all files of the rule base in use
    * @param own files of the folder
    */
   public static WorkFolder of(Path folder, SortedMap<String, String> all, Map<String, String> own) {
@@ -39,7 +39,7 @@ public record WorkFolder(SortedMap<String, String> below, String prefix) {
     return all;
   }
 
-  /** A problem of a file of the folder, under its name among all. */
+  /** A problem of a file of the folder, with the name that the file has among all. */
   public Problem placed(Problem p) {
     return new Problem(p.kind(), prefix + p.file(), p.line(), p.column(), p.message(), p.advice());
   }

@@ -11,9 +11,12 @@ import yett.paper.Markup;
 import yett.wording.Figures;
 import yett.wording.WhoMay;
 
-/** Work on a page: what can hurt and what state the gate has to be in stand before every step. */
+/**
+ * Writes work on a page. The hazards, and the set-ups that have to be in force, come before every
+ * step.
+ */
 record WorkOnPage(RuleBase base, Markup page) {
-  /** All that can hurt at these pieces of work, each said in full once, the gravest first. */
+  /** Writes all hazards of this work, each in full once, the gravest first. */
   void cautions(List<Set<String>> hazards) {
     Set<String> all = new LinkedHashSet<>();
     hazards.forEach(all::addAll);
@@ -30,7 +33,7 @@ record WorkOnPage(RuleBase base, Markup page) {
   }
 
   /**
-   * @param needs set-ups, the outer ones are added
+   * @param needs set-ups; those that they need in turn are added
    * @param effort how long and for whom
    */
   void conditions(List<String> needs, List<String> hazards, String effort) {

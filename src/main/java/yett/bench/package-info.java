@@ -1,2 +1,5 @@
-/** What a trainer works with: a rule base checked as it is written, new cards, weak places. */
+/**
+ * Tools for trainers: checks a rule base as it is written, asks for new cards, and finds weak
+ * places.
+ */
 package yett.bench;

@@ -24,14 +24,14 @@ import yett.knowledge.KnowledgeSource;
 /**
  * A rule base or an add-on in one file, signed by the firm that made it: a ZIP archive of three
  * files, the content (itself a ZIP archive), the Ed25519 signature over its bytes, and the public
- * key. Nothing of the content is looked at before the signature holds under a key that is trusted
- * on this computer.
+ * key. The content is not read before the signature has been verified with a key that is trusted on
+ * this computer.
  *
  * @param files of the folder by path, as {@link KnowledgeSource#files} gives them
  * @param notes what is new, in Markdown; empty if none were given
  */
 public record Bundle(SortedMap<String, String> files, String notes) {
-  /** Bytes of a bundle; the rule base that ships comes to a fiftieth of it. */
+  /** In bytes, about fifty times the shipped rule base. */
   public static final int LARGEST = 32 << 20;
 
   public static final String NOTES = "notes.md";
@@ -40,7 +40,7 @@ public record Bundle(SortedMap<String, String> files, String notes) {
   private static final String SIGNATURE = "content.zip.sig";
   private static final String KEY = "key.pem";
 
-  /** The same content is the same file, whenever it was packed. */
+  /** A fixed date for the entries, so that the same content always gives the same file. */
   private static final LocalDateTime SOME_DAY = LocalDateTime.of(1980, 1, 1, 0, 0);
 
   /** The bytes of the file, signed with the firm's key. */
@@ -59,11 +59,11 @@ public record Bundle(SortedMap<String, String> files, String notes) {
   }
 
   /**
-   * Opens a bundle once its signature was found good.
+   * Opens a bundle after verifying its signature.
    *
    * @param name of the file, for messages
-   * @throws BundleException if it is none, is not signed, was changed, or is signed with a key that
-   *     is not trusted here
+   * @throws BundleException if it is no bundle, is not signed, was changed, or is signed with a key
+   *     that is not trusted here
    */
   public static Bundle opened(String name, byte[] file, FirmKeys keys) {
     byte[] content = verified(name, file, keys);
@@ -85,7 +85,7 @@ public record Bundle(SortedMap<String, String> files, String notes) {
   }
 
   /**
-   * Writes what it holds as a new folder: all of it or nothing, beside its place first.
+   * Writes the content as a new folder, whole or not at all; it is first written next to its place.
    *
    * @throws UncheckedIOException if it cannot be written; says where and what to look at
    */
@@ -138,7 +138,7 @@ public record Bundle(SortedMap<String, String> files, String notes) {
     return parts.get(CONTENT);
   }
 
-  /** Whether a path leads nowhere but into the folder. */
+  /** Whether a path stays inside the folder. */
   private static boolean staysInside(String path) {
     return !path.startsWith("/")
         && !path.contains("\\")

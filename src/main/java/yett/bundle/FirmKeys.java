@@ -16,34 +16,33 @@ import yett.files.OwnFiles;
 import yett.files.WholeFile;
 
 /**
- * The keys on this computer: the firm's own with which it signs, if it was made here, and those
- * whose bundles are used. They are for nobody but their owner to change, and the private one for
- * nobody else to read.
+ * The keys on this computer: the firm's own for signing, if it was made here, and those of firms
+ * whose bundles are used. Only their owner may change them, or read the private one.
  */
 public final class FirmKeys {
   private static final String PRIVATE = "firm-key.pem";
   private static final String PUBLIC = "firm-key-public.pem";
   private static final String TRUSTED = "trusted-keys.pem";
 
-  /** Bytes; hundreds of keys. */
+  /** In bytes; hundreds of keys. */
   private static final int LARGEST = 1 << 16;
 
   private final Path settings;
 
   /**
-   * @param settings folder of what was decided on this computer
+   * @param settings folder for the settings of this computer
    */
   public FirmKeys(Path settings) {
     this.settings = settings;
   }
 
-  /** A public key as people see it: the file to hand out, and the letters to compare. */
+  /** A public key to show people: the file to hand out, and the name to compare. */
   public record Shown(Path file, String name) {}
 
   /**
-   * Makes the firm's key, if there is none; its own bundles are trusted here.
+   * Makes the firm's key if there is none, and trusts the firm's own bundles here.
    *
-   * @return what is to be handed out
+   * @return the public key to hand out
    */
   public Shown make() {
     Path own = settings.resolve(PRIVATE);
@@ -66,9 +65,9 @@ public final class FirmKeys {
   }
 
   /**
-   * The firm's key to sign with.
+   * The firm's private key for signing.
    *
-   * @throws BundleException if none was made here, or others can read it
+   * @throws BundleException if none was made here, or if others can read it
    */
   PrivateKey toSign() {
     Path own = settings.resolve(PRIVATE);
@@ -93,9 +92,9 @@ public final class FirmKeys {
   }
 
   /**
-   * The one public key of a file.
+   * The only public key in a file.
    *
-   * @throws BundleException if it holds none, or several
+   * @throws BundleException if the file has none, or several
    */
   public static Named read(Path file) {
     List<PublicKey> keys = Keys.publicKeys(text(file));
@@ -109,14 +108,14 @@ public final class FirmKeys {
     return new Named(keys.get(0), Keys.name(keys.get(0)));
   }
 
-  /** A public key with the letters by which people tell it from others. */
+  /** A public key with the name by which people tell it from others. */
   public record Named(PublicKey key, String name) {}
 
   public boolean trusts(PublicKey key) {
     return trusted().contains(key);
   }
 
-  /** Bundles of this key are used from now on. */
+  /** Trusts this key: bundles signed with it are used from now on. */
   public void trust(PublicKey key) {
     List<PublicKey> all = new ArrayList<>(trusted());
     if (!all.contains(key)) {

@@ -18,8 +18,9 @@ import java.util.regex.Pattern;
 import yett.files.Sha256;
 
 /**
- * Ed25519 (RFC 8032) with the JDK; keys as text in PEM (RFC 7468): the private one as PKCS #8, the
- * public one as SubjectPublicKeyInfo, as other programs write and read them (RFC 8410).
+ * Ed25519 keys (RFC 8032) from the JDK, stored as PEM text (RFC 7468): the private key as PKCS #8,
+ * the public key as SubjectPublicKeyInfo, so that other programs can read and write them (RFC
+ * 8410).
  */
 final class Keys {
   static final String ALGORITHM = "Ed25519";
@@ -59,7 +60,7 @@ final class Keys {
   }
 
   /**
-   * @throws BundleException if there is no such key in the text
+   * @throws BundleException if the text has no such key
    */
   static PrivateKey privateKey(String text) {
     return contents(PRIVATE, text).stream()
@@ -73,7 +74,7 @@ final class Keys {
         .orElseThrow(() -> new BundleException("This file holds no private key in PEM."));
   }
 
-  /** All public keys of a text. */
+  /** All public keys in a text. */
   static List<PublicKey> publicKeys(String text) {
     return contents(PUBLIC, text).stream()
         .map(
@@ -96,7 +97,10 @@ final class Keys {
     return contents;
   }
 
-  /** Eight groups of four letters and figures of its SHA-256, to be read out on the telephone. */
+  /**
+   * The name of a key: eight groups of four characters of its SHA-256 digest, to be read out on the
+   * telephone.
+   */
   static String name(PublicKey key) {
     return Sha256.hex(key.getEncoded(), 16).replaceAll("(....)(?!$)", "$1 ");
   }

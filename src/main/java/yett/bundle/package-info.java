@@ -1,2 +1,2 @@
-/** Rule bases and add-ons handed over in one signed file, and the keys that say whose they are. */
+/** Exchange of rule bases and add-ons as signed files, and the keys that show who signed them. */
 package yett.bundle;

@@ -9,10 +9,13 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 
 /**
- * Where a casebook is, as a JDBC URL, and what of it may be shown: no password in whatever form.
+ * The address of a casebook as a JDBC URL. It also decides what of it may be shown; a password
+ * never is, in any form.
  */
 record Address(String url) {
-  /** Only what looks like this is shown at all; anything else might hold a password somewhere. */
+  /**
+   * An address is shown only if it matches this; anything else might contain a password somewhere.
+   */
   private static final Pattern PLAIN =
       Pattern.compile(
           "jdbc:[a-z]+:(//(HOST(:\\d{1,5})?)(,HOST(:\\d{1,5})?)*)?/?[\\p{L}\\p{N}._-]*"
@@ -32,15 +35,15 @@ record Address(String url) {
     return PostgresServer.isUrl(url);
   }
 
-  /** As messages call it. */
+  /** The address as shown in messages. */
   String shown() {
     String head = url.split("\\?", 2)[0];
     return SqliteFile.isUrl(url) || PLAIN.matcher(head).matches() ? head : UNSHOWN;
   }
 
   /**
-   * What tells one casebook from another: several may share a database, each in its schema. Not to
-   * be shown.
+   * A name that tells this casebook from every other; several may share a database, each in its own
+   * schema. It must not be shown.
    */
   String name() {
     var schema = SCHEMA.matcher(url);
@@ -48,7 +51,7 @@ record Address(String url) {
         + (schema.find() ? " " + schema.group(1) : "");
   }
 
-  /** A message without what must not be shown; drivers repeat the address that they were given. */
+  /** A message with the secrets removed; drivers repeat the address that they were given. */
   String without(String message) {
     String clean = message.replace(url, shown());
     for (String secret : secrets()) {
@@ -57,7 +60,7 @@ record Address(String url) {
     return clean;
   }
 
-  /** The cause of a trouble, if whoever logs it logs no password with it. */
+  /** The cause to attach to an exception, if logging it reveals no password. */
   Throwable cause(Throwable trouble) {
     for (Throwable t = trouble; t != null; t = t.getCause()) {
       String message = String.valueOf(t.getMessage());
@@ -68,7 +71,7 @@ record Address(String url) {
     return trouble;
   }
 
-  /** As they stand in the address and as they are meant, the longest first. */
+  /** The secrets both as written in the address and decoded, the longest first. */
   private Set<String> secrets() {
     Set<String> found =
         new TreeSet<>(

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Looks at a case as it stands in the tables for what this program cannot have written. */
+/** Searches the stored rows of a case for anything that this program cannot have written. */
 final class Audit {
   private final CaseRow row;
   private final List<Finding> findings = new ArrayList<>();
@@ -14,7 +14,7 @@ final class Audit {
   }
 
   /**
-   * @param begun as it was noted when it was begun; empty if it never was
+   * @param begun the note made when the case was begun; empty if there is none
    */
   static List<Finding> of(CaseRow row, List<EventRow> events, Optional<BegunTables.Begun> begun) {
     var audit = new Audit(row);

@@ -14,7 +14,10 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import tools.jackson.databind.json.JsonMapper;
 import yett.casebook.BegunTables.Begun;
 
-/** Reads cases as they stand, and puts right what can be; the caller holds the transaction. */
+/**
+ * Reads cases as they are stored, damaged or not, and repairs them where possible; the caller holds
+ * the transaction.
+ */
 final class AuditTables {
   private static final JsonMapper JSON = JsonMapper.shared();
 
@@ -33,8 +36,8 @@ final class AuditTables {
   }
 
   /**
-   * The lines of all cases, by number; also of those that have no line any more, of which there are
-   * events or which were begun.
+   * The rows of all cases, by number. Includes cases without a row of their own that have events or
+   * a note that they were begun.
    */
   List<CaseRow> rows() {
     Stream<CaseRow> lost =
@@ -73,7 +76,7 @@ final class AuditTables {
         .orElseThrow(() -> new CasebookException("There is no case " + Shown.quoted(id) + "."));
   }
 
-  /** A case as it stands, as JSON. */
+  /** A case as it is stored, as JSON. */
   String raw(String id) {
     return raw(row(id), events.rows(id));
   }
@@ -85,7 +88,7 @@ final class AuditTables {
   private record Raw(String kind, CaseRow line, List<EventRow> events) {}
 
   /**
-   * @param lost takes the place of an event that is gone
+   * @param lost replaces an event that is missing
    */
   Repaired repair(String caseId, NewEvent lost, Instant now) {
     CaseRow row = row(caseId);
@@ -129,7 +132,10 @@ final class AuditTables {
                 SiteName.told(found.stream().map(e -> new SiteName.EventText(e.type(), e.body()))));
   }
 
-  /** A case that is gone whole may still come back from a file, under its own name. */
+  /**
+   * The unique name for a repaired case. Empty if the case is completely missing, because the real
+   * one may still come back from a file under its own name.
+   */
   private static String uid(List<EventRow> found, Optional<Begun> known) {
     return found.isEmpty() ? "" : known.map(Begun::uid).orElse("");
   }

@@ -8,21 +8,21 @@ import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
- * The SQL of the list of all cases that were ever begun here, which tells of one that was taken
- * away whole; the caller holds the transaction. Nothing is ever taken out of it.
+ * The SQL of the list of all cases that were ever begun here, by which a case is missed that was
+ * removed completely; the caller holds the transaction. Nothing is ever deleted from the list.
  */
 record BegunTables(JdbcClient client) {
   private static final String COLUMNS = "id, uid, site_id, opened_at";
 
   /**
-   * A case as it was begun.
+   * A case as it was when it was begun.
    *
-   * @param uid empty if it never had a name of its own
-   * @param siteId the gate by its name of then
+   * @param uid empty if it never had a unique name
+   * @param siteId the name that the gate had then
    */
   record Begun(String id, String uid, String siteId, String openedAt) {}
 
-  /** Notes a case; one that was begun before and comes back stays as it was noted. */
+  /** Notes a case. If it was noted before, the earlier note stays. */
   void note(Begun begun) {
     client
         .sql(
@@ -33,17 +33,17 @@ record BegunTables(JdbcClient client) {
         .update();
   }
 
-  /** A case has the name that it keeps in every casebook. */
+  /** Notes the unique name that a case keeps in every casebook. */
   void named(String id, String uid) {
     client.sql("update case_begun set uid = ? where id = ? and uid = ''").params(uid, id).update();
   }
 
-  /** A case got another number: it is the same case. */
+  /** Notes that a case has got another number. */
   void renumbered(String from, String to) {
     client.sql("update case_begun set id = ? where id = ?").params(to, from).update();
   }
 
-  /** Whether it was the number of another case than the one with this name. */
+  /** Whether the number belonged to a case with another unique name. */
   boolean isOfAnother(String id, String uid) {
     return of(id).filter(b -> !b.uid().equals(uid)).isPresent();
   }
@@ -56,7 +56,7 @@ record BegunTables(JdbcClient client) {
         .optional();
   }
 
-  /** Those of these cases that were begun, by their numbers. */
+  /** Those of these cases that were begun here, by number. */
   Map<String, Begun> of(Set<String> ids) {
     return client
         .sql("select " + COLUMNS + " from case_begun where id in (:ids)")

@@ -7,9 +7,9 @@ import java.util.UUID;
 import java.util.regex.Pattern;
 
 /**
- * A case on its way from one casebook to another.
+ * A case being carried from one casebook to another.
  *
- * @param uid the name that it keeps in every casebook
+ * @param uid the unique name that it keeps in every casebook
  * @param id its number in the casebook it comes from
  * @param people empty unless they were asked for
  */
@@ -33,7 +33,7 @@ public record CarriedCase(
     people = List.copyOf(people);
   }
 
-  /** The same course of events as a case of its own; always the same one for the same course. */
+  /** The same events as a separate case. The same events always give the same unique name. */
   CarriedCase apart() {
     String course = uid + events;
     return new CarriedCase(

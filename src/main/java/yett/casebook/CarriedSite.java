@@ -3,7 +3,7 @@ package yett.casebook;
 import java.util.List;
 
 /**
- * A site on its way from one casebook to another.
+ * A site being carried from one casebook to another.
  *
  * @param revisions at least one, oldest first, all of one id
  */

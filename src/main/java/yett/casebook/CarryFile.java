@@ -21,17 +21,17 @@ import yett.files.BoundedFile;
 import yett.files.WholeFile;
 
 /**
- * Cases and sites in a file, to be carried from one casebook to another: JSON Lines, described by
- * shared/casebook-line.schema.json.
+ * A file with cases and sites to be carried from one casebook to another: JSON Lines as described
+ * in shared/casebook-line.schema.json.
  */
 public final class CarryFile {
-  /** Bytes of a file: about a hundred thousand cases. */
+  /** In bytes; enough for about a hundred thousand cases. */
   private static final long LARGEST = 1L << 30;
 
-  /** Characters of a case whose every event holds a page; far more than anybody types. */
+  /** In characters: a case with a page in every event; far more than anybody types. */
   private static final int LONGEST = 32 << 20;
 
-  /** In the first format a gate was called by the letters of its name only. */
+  /** In the first format, a gate was identified only by the letters of its name. */
   static final int FORMAT = 2;
 
   private static final int OLDEST = 1;
@@ -70,15 +70,15 @@ public final class CarryFile {
 
   private record PersonLine(Person.Part part, String name, String phone) {}
 
-  /** Takes what a file holds, in the order in which it stands there. */
+  /** Receives the content of a file in its order. */
   public interface Reader {
     void head(int cases, int sites);
 
     void site(CarriedSite site);
 
     /**
-     * @throws IllegalArgumentException if it holds something that cannot be taken in; the message
-     *     is told with the line's number
+     * @throws IllegalArgumentException if the case cannot be imported; the message is shown with
+     *     the number of the line
      */
     void carried(CarriedCase carried);
   }
@@ -124,7 +124,7 @@ public final class CarryFile {
   /**
    * Reads a file line by line.
    *
-   * @throws CasebookException that tells the line, if it is no such file or is damaged
+   * @throws CasebookException if it is not such a file, or is damaged; the message names the line
    */
   public static void read(Path file, Reader reader) {
     int number = 0;
@@ -167,7 +167,7 @@ public final class CarryFile {
     }
   }
 
-  /** Which of the formats it is; known after the first line. */
+  /** The format of the file, which is known after the first line. */
   private static final class Format {
     private int number;
 
@@ -252,7 +252,7 @@ public final class CarryFile {
 
   private static String words(RuntimeException e) {
     if (e instanceof JacksonException broken) {
-      // Its message quotes what stands there, and speaks of this program's insides.
+      // The parser's message quotes the content and refers to Java classes.
       int column = broken.getLocation() == null ? 0 : broken.getLocation().getColumnNr();
       return "this line is damaged, or cut short"
           + (column > 0 ? " (at character " + column + ")." : ".");
@@ -263,7 +263,10 @@ public final class CarryFile {
         : e.getMessage();
   }
 
-  /** Writes a whole export or none; it may tell of people, so nobody but its owner can read it. */
+  /**
+   * Writes a whole export or none. Only its owner can read the file, because it may contain
+   * people's data.
+   */
   public static void writeTo(Path file, WholeFile.Content content) {
     try {
       WholeFile.createOwn(file, content);

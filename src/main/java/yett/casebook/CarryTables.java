@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.UUID;
 
-/** Gives cases and sites away and takes them in; the caller holds the transaction. */
+/** Exports and imports cases and sites; the caller holds the transaction. */
 record CarryTables(CaseTables cases, SiteTables sites, PeopleTables people, Renaming renaming) {
   CarriedCase carry(CaseId id, boolean withPeople) {
     var line = cases.summary(id);
@@ -70,9 +70,9 @@ record CarryTables(CaseTables cases, SiteTables sites, PeopleTables people, Rena
   }
 
   /**
-   * Adds the revisions that are not here, if they all come after those that are.
+   * Adds the revisions that are missing here, if all of them are later than those that are here.
    *
-   * @return false if the site was described or renamed here and elsewhere, and not in the same way
+   * @return false if the site was described or renamed differently here and elsewhere
    */
   boolean take(CarriedSite carried) {
     if (renaming.isOlderHere(carried)) {

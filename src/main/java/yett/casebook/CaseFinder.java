@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Finds the case somebody means by what they typed. */
+/** Finds the case that somebody means by what they typed. */
 final class CaseFinder {
   private static final Pattern NUMBER = Pattern.compile("(?:(\\d{4})-)?0*(\\d{1,9})");
   private static final int NEAREST = 3;
@@ -12,8 +12,8 @@ final class CaseFinder {
   private CaseFinder() {}
 
   /**
-   * A number means the case of that number before it means the beginning of a year: "20" is
-   * 2026-0020 where there is one.
+   * Finds a case. A number is taken as the number of a case before it is taken as the beginning of
+   * a year: "20" is 2026-0020 if there is one.
    */
   static CaseId find(String typed, List<CaseId> all) {
     String text = typed.strip();
@@ -37,7 +37,7 @@ final class CaseFinder {
         && Integer.parseInt(parts.group(2)) == id.number();
   }
 
-  /** Nearest in year, then in number; the newest for a text without a number in it. */
+  /** The cases nearest in year, then in number; the newest ones if the text has no number. */
   private static List<CaseId> nearest(String text, List<CaseId> all) {
     Comparator<CaseId> newestFirst = Comparator.reverseOrder();
     var parts = NUMBER.matcher(text);

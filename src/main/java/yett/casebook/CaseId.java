@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 public record CaseId(int year, int number) implements Comparable<CaseId> {
   private static final Pattern WRITTEN = Pattern.compile("(\\d{4})-(\\d{4,9})");
 
-  /** No new number lies beyond, and none that comes from elsewhere is taken over. */
+  /** The highest number for a new case; a higher one from another casebook is not adopted. */
   static final int MOST = 999_999;
 
   private static final Comparator<CaseId> ORDER =
@@ -28,7 +28,9 @@ public record CaseId(int year, int number) implements Comparable<CaseId> {
     }
   }
 
-  /** Reads a whole id; empty if the text is none. A part of an id is for {@link Casebook#find}. */
+  /**
+   * Reads a complete id; empty if the text is none. For a part of an id, use {@link Casebook#find}.
+   */
   public static Optional<CaseId> parse(String text) {
     var parts = WRITTEN.matcher(text);
     if (!parts.matches()) {
@@ -39,12 +41,12 @@ public record CaseId(int year, int number) implements Comparable<CaseId> {
     return year < 1000 || number < 1 ? Optional.empty() : Optional.of(new CaseId(year, number));
   }
 
-  /** Whether another casebook may take the number over. */
+  /** Whether another casebook may adopt the number. */
   boolean isWithinBounds() {
     return number <= MOST;
   }
 
-  /** From the casebook's own column, where anything else is damage. */
+  /** Reads an id from the casebook's own column, where anything else is damage. */
   static CaseId stored(String text) {
     return parse(text)
         .orElseThrow(

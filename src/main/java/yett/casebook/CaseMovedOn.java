@@ -3,7 +3,7 @@ package yett.casebook;
 import java.util.List;
 
 /**
- * Somebody else wrote to the case first. Nothing was appended: take in the newer events, look
+ * Somebody else wrote to the case first, and nothing was appended. Read the newer events, check
  * whether the answer still fits, and append it again after them.
  */
 public final class CaseMovedOn extends RuntimeException {
@@ -27,7 +27,7 @@ public final class CaseMovedOn extends RuntimeException {
     return caseId;
   }
 
-  /** What was written after the expected event, oldest first; never empty. */
+  /** Events written after the expected one, oldest first; never empty. */
   public List<StoredEvent> newer() {
     return newer;
   }

@@ -3,7 +3,7 @@ package yett.casebook;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What was typed names no case, or several. */
+/** The typed text names no case, or several. */
 public final class CaseNotFound extends CasebookException {
   private final transient List<CaseId> candidates;
 
@@ -35,7 +35,7 @@ public final class CaseNotFound extends CasebookException {
         meant);
   }
 
-  /** The cases it could be, or those nearest to it; empty if there are no cases. */
+  /** The cases that may be meant, or the nearest ones; empty if there are no cases. */
   public List<CaseId> candidates() {
     return candidates;
   }

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** The line of a case as it stands in its table, readable or not. */
+/** The row of a case as it is stored, readable or not. */
 record CaseRow(
     String id,
     String uid,
@@ -42,12 +42,12 @@ record CaseRow(
         row.getString("sealed_at"));
   }
 
-  /** Of a case whose line is gone. */
+  /** Stands for a case whose row is missing. */
   static CaseRow lost(String id) {
     return new CaseRow(id, "", "", "", "", 0, "", "", "", "", 0, "");
   }
 
-  /** Of a case that is gone but for a note that stands for it. */
+  /** Stands for a case of which only the note is left that it was begun. */
   static CaseRow of(BegunTables.Begun begun) {
     String at = begun.openedAt();
     return new CaseRow(
@@ -58,7 +58,7 @@ record CaseRow(
     return equals(lost(id));
   }
 
-  /** The same as a line of the list; empty if it cannot be read. */
+  /** The row as a line of the list; empty if it cannot be read. */
   Optional<CaseSummary> line() {
     return trouble().isEmpty()
         ? Optional.of(

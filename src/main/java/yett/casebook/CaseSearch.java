@@ -4,12 +4,12 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * Which cases are sought; all that is given must be so.
+ * The criteria of a search for cases; all that are given must hold.
  *
- * @param site part of a gate's name, in whatever capitals and signs
- * @param causes ids of causes, one of which was believed most when the case was last written to;
- *     empty for any
- * @param text stands somewhere in the title or in an event, in whatever capitals
+ * @param site part of a gate's name, ignoring capitals and punctuation
+ * @param causes ids of causes; the most believed cause of the case must be one of them when it was
+ *     last written to. Empty for any
+ * @param text must occur in the title or in an event, ignoring capitals
  * @param since opened then or later
  * @param until opened before
  */
@@ -25,7 +25,7 @@ public record CaseSearch(
     causes = java.util.Set.copyOf(causes);
   }
 
-  /** Whether a line in the list is sought, as far as it tells. */
+  /** Whether a line of the list meets the criteria that can be checked on it. */
   boolean fits(CaseSummary line) {
     return site.map(s -> named(line.siteId(), s)).orElse(true)
         && (causes.isEmpty() || causes.contains(line.summary().cause()))

@@ -12,15 +12,24 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
   private static final String LINE = "select " + CaseRow.COLUMNS + " from case_file";
 
-  /** The order of writing. Two who write at once may get the same; neither was first. */
+  /**
+   * Counts writes, to order cases by them. Two simultaneous writers may get the same number;
+   * neither was first.
+   */
   private static final String NEXT_WRITTEN = "select coalesce(max(written), 0) + 1 from case_file";
 
-  /** A case of this name that is there already is the one that is meant. */
+  /**
+   * Begins a case. If there is a case with this unique name already, that one is meant and
+   * returned.
+   */
   CaseId begin(String uid, String siteId, Instant at) {
     return named(uid).orElseGet(() -> insert(uid, siteId, at));
   }
 
-  /** As {@link #begin}, under the number it has elsewhere if that is a usual one and free here. */
+  /**
+   * As {@link #begin}, but keeps the number that the case has elsewhere if it is within bounds and
+   * free here.
+   */
   CaseId beginAs(String uid, CaseId id, String siteId, Instant at) {
     if (!id.isWithinBounds() || exists(id) || begun.isOfAnother(id.toString(), uid)) {
       return insert(uid, siteId, at);
@@ -39,7 +48,7 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
         > 0;
   }
 
-  /** No later case gets this number. */
+  /** Reserves a number, so that no later case gets it. */
   private void reserve(CaseId id) {
     client
         .sql(
@@ -52,7 +61,10 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
         .update();
   }
 
-  /** The name a case keeps in every casebook; one from before names gets the one offered. */
+  /**
+   * The unique name that a case keeps in every casebook. A case from before there were such names
+   * gets the one offered.
+   */
   String uid(CaseId id, String offered) {
     client
         .sql("update case_file set uid = ? where id = ? and uid = ''")
@@ -66,7 +78,7 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
         .single();
   }
 
-  /** The case with a name of its own that it keeps in every casebook. */
+  /** The case with this unique name. */
   Optional<CaseId> named(String uid) {
     return client
         .sql("select id from case_file where uid = ?")
@@ -101,7 +113,7 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
     begun.note(new BegunTables.Begun(id.toString(), uid, siteId, Storable.written(at)));
   }
 
-  /** The next number of this year that no case ever had. */
+  /** The next number of this year that no case has ever had. */
   CaseId nextId(int year) {
     client
         .sql(
@@ -115,10 +127,14 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
     return id;
   }
 
-  /** The update comes before the reading: it makes any other writer wait for our commit. */
+  /**
+   * Counts up the numbers of a year. The update comes before the reading, because it makes any
+   * other writer wait for our commit.
+   */
   private CaseId counted(int year) {
     if (!count(year)) {
-      // A number beyond all bounds came in once; the others go on from the largest within.
+      // A number beyond all bounds once came from elsewhere; counting continues from the largest
+      // number within them.
       client
           .sql("update case_number set last_number = ? where year_opened = ? and last_number >= ?")
           .params(largest(year), year, CaseId.MOST)
@@ -155,9 +171,9 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
   }
 
   /**
-   * The update is the check: of two writers who expect the same, it lets only the first pass. What
-   * stands there already just as it is given was written by an append whose writer was not told,
-   * because the server was lost on the way.
+   * Appends events. The update is the check: of two writers that expect the same last event, it
+   * lets only the first pass. If the very same events are already there, an earlier attempt wrote
+   * them and lost the server before it heard so; then that counts as success.
    */
   List<StoredEvent> append(CaseId id, long expectedSeq, List<NewEvent> fresh) {
     var stored = numbered(expectedSeq, fresh);
@@ -194,7 +210,7 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
         .single();
   }
 
-  /** People want words forgotten; see {@link EventTables#forget}. */
+  /** Deletes people's own words; see {@link EventTables#forget}. */
   void forget(CaseId id, Map<Long, String> left) {
     client
         .sql("update case_file set seal = ? where id = ?")
@@ -202,7 +218,7 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
         .update();
   }
 
-  /** Writes the line of a case anew whose events were; they are sealed from now on. */
+  /** Rewrites the row of a case whose events were repaired; from now on they are sealed. */
   void mend(CaseId id, CaseRow line, long lastSeq, String seal, Instant now) {
     client
         .sql(
@@ -243,7 +259,7 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
             + " case again; cases verify tells more.");
   }
 
-  /** Only as long as nothing was written after the event that it sums up. */
+  /** Stores the summary, unless there are events after the one that it describes. */
   void summarise(CaseId id, long lastSeq, Summary summary) {
     client
         .sql("update case_file set state = ?, title = ?, cause = ? where id = ? and last_seq = ?")
@@ -262,7 +278,7 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
   CaseSummary summary(CaseId id) {
     return row(id.toString())
         .map(CaseTables::line)
-        // Finding what is not there fails with the nearest ids.
+        // CaseFinder throws for what is not there, with the nearest ids.
         .orElseGet(() -> summary(CaseFinder.find(id.toString(), ids())));
   }
 
@@ -278,17 +294,20 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
                         + ". cases verify says more; cases repair fixes it."));
   }
 
-  /** The one written to last first. Those that cannot be read are not among them. */
+  /** All cases that can be read, the one last written to first. */
   List<CaseSummary> all() {
     return rows().stream().flatMap(row -> row.line().stream()).toList();
   }
 
-  /** Those in one state, in the same order; a queue is read often, and closed cases are many. */
+  /**
+   * The cases in one state, in the same order. Filtered in SQL, because a queue is read often and
+   * most cases are closed.
+   */
   List<CaseSummary> in(CaseStatus state) {
     return lines("state", state.name());
   }
 
-  /** Those at one gate, by the name that it has now, in the same order. */
+  /** The cases of one gate, by its present name, in the same order. */
   List<CaseSummary> at(String siteId) {
     return lines("site_id", siteId);
   }
@@ -304,7 +323,7 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
         .toList();
   }
 
-  /** As they stand, readable or not. */
+  /** All rows as stored, readable or not. */
   List<CaseRow> rows() {
     return client
         .sql(LINE + " order by written desc, id desc")
@@ -322,7 +341,7 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
         .toList();
   }
 
-  /** When the latest event of all happened, by the clock of whoever wrote it. */
+  /** Time of the latest event of all, by its writer's clock. */
   Optional<Instant> latest() {
     return client
         .sql("select max(last_event_at) from case_file")

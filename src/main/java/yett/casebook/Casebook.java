@@ -20,8 +20,8 @@ import yett.files.NativeLibrary;
 import yett.files.OwnFiles;
 
 /**
- * The store of cases and sites. What {@link #append} was given is on the disk when it returns, and
- * stays there as it was: events are only ever added. Only people's own words can be forgotten.
+ * The store of cases and sites. When {@link #append} returns, the events are on disk and never
+ * change: events are only ever added. Only people's own words can be deleted.
  *
  * <pre>{@code
  * try (var casebook = Casebook.open(DataDirectory.ofUser(System.getenv()).casebook())) {
@@ -30,11 +30,11 @@ import yett.files.OwnFiles;
  * }
  * }</pre>
  *
- * <p>May be shared by threads, which then take turns; any number of programs may have the same
- * casebook open. Every method throws {@link CasebookException} when the database fails.
+ * <p>May be shared by threads, which then take turns. Any number of programs may have the same
+ * casebook open. Every method throws {@link CasebookException} if the database fails.
  */
 public final class Casebook implements AutoCloseable {
-  /** So many cases are read with one question to the database. */
+  /** How many cases are read with one query. */
   private static final int AT_ONCE = 500;
 
   private final String where;
@@ -49,7 +49,8 @@ public final class Casebook implements AutoCloseable {
   }
 
   /**
-   * The native part of the embedded database's driver; to be shared before a casebook is opened.
+   * The native part of the embedded database's driver. Call {@code share} on it before a casebook
+   * is opened.
    */
   public static NativeLibrary nativeLibrary() {
     return new NativeLibrary(
@@ -58,7 +59,10 @@ public final class Casebook implements AutoCloseable {
         LibraryLoaderUtil.getNativeLibName());
   }
 
-  /** Opens the casebook in a file, and makes the directory, the file and its tables if need be. */
+  /**
+   * Opens the casebook in a file. Makes the directory, the file and its tables if they do not
+   * exist.
+   */
   public static Casebook open(Path file) {
     String where = file.toString();
     try {
@@ -81,9 +85,9 @@ public final class Casebook implements AutoCloseable {
   }
 
   /**
-   * Opens the casebook a JDBC URL leads to, and makes its tables if there are none. The database
-   * itself must exist, unless the URL names a file; but for a file {@link #open(Path)} is better,
-   * because it also keeps two programs apart that both start on a new one.
+   * Opens the casebook at a JDBC URL, and makes its tables if there are none. The database itself
+   * must exist, unless the URL names a file. For a file {@link #open(Path)} is better, because it
+   * also keeps two programs apart that both start on a new one.
    *
    * @throws CasebookUnreachable if a server does not answer
    */
@@ -91,7 +95,7 @@ public final class Casebook implements AutoCloseable {
     return open(jdbcUrl, false);
   }
 
-  /** As {@link #open(String)}, and brings the tables of an older program up to date. */
+  /** As {@link #open(String)}, but also upgrades the tables of an older program. */
   public static Casebook upgrade(String jdbcUrl) {
     return open(jdbcUrl, true);
   }
@@ -106,29 +110,30 @@ public final class Casebook implements AutoCloseable {
     }
   }
 
-  /** The file or server, as messages call it: without a password. */
+  /** The file or server, as shown in messages: without a password. */
   public String where() {
     return where;
   }
 
-  /** What tells this casebook from every other; not to be shown. */
+  /** A name that tells this casebook from every other; it must not be shown. */
   public String name() {
     return address.name();
   }
 
-  /** {@link #name()} of the casebook that a JDBC URL leads to, whether it can be reached or not. */
+  /** {@link #name()} of the casebook at a JDBC URL, whether it can be reached or not. */
   public static String nameAt(String jdbcUrl) {
     return new Address(jdbcUrl).name();
   }
 
   /**
-   * Begins a case without events. Its site need not have been saved; under a name that a gate has
-   * given up, and that no other has got, it is a case of that gate.
+   * Begins a case without events. Its site need not have been saved. If a gate had this name before
+   * and no other gate has it now, the case belongs to that gate.
    */
   public CaseId newCase(String siteId, Instant at) {
     Storable.text("site", siteId);
     Storable.time("at", at);
-    // Drawn once: if the server is lost on the way, the second try finds what the first began.
+    // Chosen once: if the server is lost on the way, the second attempt finds the case that the
+    // first one began.
     String uid = UUID.randomUUID().toString();
     return write(s -> s.cases().begin(uid, s.renaming().now(siteId), at));
   }
@@ -147,8 +152,8 @@ public final class Casebook implements AutoCloseable {
   /**
    * Changes what the list of cases shows of a case.
    *
-   * @param lastSeq number of the last event that the line tells of; nothing happens if there are
-   *     newer ones
+   * @param lastSeq number of the last event that the summary takes into account; nothing happens if
+   *     there are newer ones
    */
   public void summarise(CaseId id, long lastSeq, Summary summary) {
     write(
@@ -169,16 +174,16 @@ public final class Casebook implements AutoCloseable {
   }
 
   /**
-   * All events of some cases, oldest first, with one question to the database. A case that cannot
-   * be read is not among them.
+   * All events of several cases, oldest first, with one query. Cases that cannot be read are left
+   * out.
    */
   public Map<CaseId, List<StoredEvent>> events(List<CaseId> ids) {
     return read(s -> s.events().of(ids));
   }
 
   /**
-   * Gives each of these cases with its events, oldest first; they are read many at a time. A case
-   * that cannot be read is passed over.
+   * Passes each of these cases with its events, oldest first, to a consumer. Many cases are read at
+   * a time; those that cannot be read are skipped.
    */
   public void forEach(List<CaseSummary> lines, BiConsumer<CaseSummary, List<StoredEvent>> taker) {
     for (List<CaseSummary> some : portions(lines)) {
@@ -206,7 +211,7 @@ public final class Casebook implements AutoCloseable {
     return read(s -> s.cases().all());
   }
 
-  /** The others. */
+  /** The cases whose line in the list cannot be read. */
   public List<Unreadable> unreadable() {
     return read(s -> s.cases().rows()).stream()
         .filter(row -> !row.trouble().isEmpty())
@@ -214,12 +219,12 @@ public final class Casebook implements AutoCloseable {
         .toList();
   }
 
-  /** When the latest event of all happened, by the clock of whoever wrote it. */
+  /** Time of the latest event of all, by its writer's clock. */
   public Optional<Instant> latest() {
     return read(s -> s.cases().latest());
   }
 
-  /** Looks at every case for what this program cannot have written; nothing is changed. */
+  /** Searches all cases for anything that this program cannot have written. Nothing is changed. */
   public List<Finding> verify() {
     return work(
         s ->
@@ -234,16 +239,16 @@ public final class Casebook implements AutoCloseable {
                     }));
   }
 
-  /** A case as it stands in the tables, readable or not, as one line of JSON. */
+  /** A case as it is stored, readable or not, as one line of JSON. */
   public String asItStands(String caseId) {
     return read(s -> s.audits().raw(caseId));
   }
 
   /**
-   * Puts right what can be: the case has a number, times and events that can be read. How it stood
-   * is kept.
+   * Repairs a case as far as possible: afterwards it has a number, times and events that can be
+   * read. Its state before is kept.
    *
-   * @param lost takes the place of an event that is gone; its time is that of the one before
+   * @param lost replaces an event that is missing; its time is that of the event before
    */
   public Repaired repair(String caseId, NewEvent lost, Instant now) {
     return write(s -> s.audits().repair(caseId, lost, now));
@@ -254,12 +259,12 @@ public final class Casebook implements AutoCloseable {
     return read(s -> s.cases().in(state));
   }
 
-  /** The cases at a gate, whatever it was called since, the one last written to first. */
+  /** The cases of a gate, under any name that it has had, the one last written to first. */
   public List<CaseSummary> casesAt(String gate) {
     return read(s -> s.cases().at(s.renaming().now(gate)));
   }
 
-  /** The cases that are sought, the one last written to first. */
+  /** The cases that meet the criteria, the one last written to first. */
   public List<CaseSummary> search(CaseSearch search) {
     return read(
         s -> {
@@ -268,7 +273,10 @@ public final class Casebook implements AutoCloseable {
         });
   }
 
-  /** Here and not in SQL: databases differ in which letters are the same in capitals. */
+  /**
+   * The cases that contain a text. Searched here and not in SQL, because databases differ in which
+   * letters they match when they ignore case.
+   */
   private static List<CaseSummary> holding(Session session, List<CaseSummary> lines, String text) {
     String sought = text.toLowerCase(Locale.ROOT);
     List<CaseSummary> holding = new ArrayList<>();
@@ -289,15 +297,16 @@ public final class Casebook implements AutoCloseable {
     return text.toLowerCase(Locale.ROOT).contains(sought);
   }
 
-  /** One case's line in the list. */
+  /** The line of one case in the list. */
   public CaseSummary summary(CaseId id) {
     return read(s -> s.cases().summary(id));
   }
 
   /**
-   * The case somebody means: a whole id, its number ("7" for 2026-0007), or the beginning of it.
+   * The case that somebody means by a complete id, its number ("7" for 2026-0007), or the beginning
+   * of its id.
    *
-   * @throws CaseNotFound if that is no case, with the nearest; or several, with all of them
+   * @throws CaseNotFound if that is no case, with the nearest ones, or several, with all of them
    */
   public CaseId find(String typed) {
     var whole = CaseId.parse(typed.strip());
@@ -308,14 +317,14 @@ public final class Casebook implements AutoCloseable {
                 : CaseFinder.find(typed, s.cases().ids()));
   }
 
-  /** Keeps a site's description as its newest revision; the older ones stay. */
+  /** Stores the description of a site as its newest revision; the older ones stay. */
   public void saveSite(SiteRecord site) {
     write(s -> s.sites().save(site));
   }
 
   /**
-   * Gives a gate another name: its cases and all that is known of it go with it. The events of its
-   * cases stay as they were written, with the name of then.
+   * Gives a gate another name. Its cases and everything known of it move to the new name; the
+   * events of its cases are not changed and keep the old one.
    *
    * @throws CasebookException if there is no such gate, or another one has the name
    */
@@ -325,8 +334,8 @@ public final class Casebook implements AutoCloseable {
   }
 
   /**
-   * Makes one gate of two that are the same: the first one's cases and all that is known of it go
-   * to the second, and its name leads there. The events of its cases stay as they were written.
+   * Merges two entries for the same gate. The cases of the first and everything known of it move to
+   * the second, and the first name leads there. The events of its cases are not changed.
    *
    * @throws CasebookException if there is no such gate
    */
@@ -334,17 +343,17 @@ public final class Casebook implements AutoCloseable {
     write(s -> s.renaming().merge(from, into, at));
   }
 
-  /** The name of today of the gate that somebody calls so. */
+  /** The present name of the gate that has, or had, this name. */
   public String nameNow(String name) {
     return read(s -> s.renaming().now(name));
   }
 
-  /** The names of today of the gates that were called so once, and are no more. */
+  /** The present names of gates that had this name before and no longer have it. */
   public List<String> formerly(String name) {
     return read(s -> s.sites().formerly(name));
   }
 
-  /** A site's newest revision, if it was ever saved. */
+  /** The newest revision of a site, if it was ever saved. */
   public Optional<SiteRecord> site(String id) {
     var history = siteHistory(id);
     return history.isEmpty() ? Optional.empty() : Optional.of(history.get(0));
@@ -360,7 +369,7 @@ public final class Casebook implements AutoCloseable {
     return read(s -> s.sites().newest());
   }
 
-  /** A case as it is carried to another casebook; what is known of people only if asked for. */
+  /** A case to be carried to another casebook; with what is known of people only if asked for. */
   public CarriedCase carry(CaseId id, boolean withPeople) {
     return write(s -> s.carrying().carry(id, withPeople));
   }
@@ -370,26 +379,31 @@ public final class Casebook implements AutoCloseable {
     return site(siteId).map(site -> read(s -> s.carrying().carry(site.id())));
   }
 
-  /** Takes in a case, or what is new in it; taken in again, it changes nothing. */
+  /** Imports a case, or what is new in it. Importing it again changes nothing. */
   public ImportedCase take(CarriedCase carried) {
     return write(s -> s.carrying().take(carried));
   }
 
-  /** Takes in a case that went on here and elsewhere: elsewhere's course as a case of its own. */
+  /**
+   * Imports the other branch of a case that went on differently here and elsewhere, as a separate
+   * case.
+   */
   public ImportedCase takeApart(CarriedCase carried) {
     return take(carried.apart());
   }
 
   /**
-   * Takes in what is new of a site.
+   * Imports what is new of a site.
    *
-   * @return false if it was described anew here and elsewhere; then nothing was changed
+   * @return false if it was described differently here and elsewhere; then nothing was changed
    */
   public boolean take(CarriedSite site) {
     return write(s -> s.carrying().take(site));
   }
 
-  /** Keeps what is known of somebody, in place of what was known of them in this case. */
+  /**
+   * Stores what is known of a person in a case, and replaces what was stored of them there before.
+   */
   public void savePerson(CaseId id, Person person) {
     write(
         s -> {
@@ -403,15 +417,16 @@ public final class Casebook implements AutoCloseable {
     return read(s -> s.people().of(id));
   }
 
-  /** The cases in which somebody of this name or telephone number is known. */
+  /** The cases that know somebody with this name or telephone number. */
   public List<CaseId> knowing(String nameOrPhone) {
     return read(s -> s.people().knowing(nameOrPhone));
   }
 
   /**
-   * Forgets the people of a case; its events stay. How it stood before a repair is forgotten too.
+   * Deletes the people of a case; its events stay. If the case was repaired, its state before that
+   * is deleted too.
    *
-   * @return how many were forgotten
+   * @return how many people were deleted
    */
   public int forgetPeople(CaseId id) {
     int forgotten =
@@ -425,10 +440,10 @@ public final class Casebook implements AutoCloseable {
   }
 
   /**
-   * Forgets somebody's own words: the events stay, with their numbers and times. An import that
-   * still has the words does not bring them back.
+   * Deletes somebody's own words; the events stay with their numbers and times. Importing a file
+   * that still has the words does not bring them back.
    *
-   * @param left what takes the place of each, by number
+   * @param left what replaces each of them, by number of the event
    */
   public void forgetWords(CaseId id, Map<Long, String> left) {
     write(
@@ -469,9 +484,9 @@ public final class Casebook implements AutoCloseable {
   }
 
   /**
-   * One at a time: there is one connection, and people type slowly. If it was lost since it was
-   * last used, because the server was started anew, a new one takes its place; all work may be
-   * begun again, because none of it is done twice.
+   * Runs work on the connection, one piece at a time: there is only one connection, and people type
+   * slowly. If the server was restarted since and the connection is lost, a new one is made. All
+   * work may be started again, because no work takes effect twice.
    */
   private synchronized <T> T work(Work<T> work) {
     boolean used = session != null;

@@ -5,14 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 
-/** Where the file of a casebook lies, and what cannot be one. */
+/** Finds the file of a casebook, and refuses what cannot be one. */
 final class CasebookPlace {
   private CasebookPlace() {}
 
   /**
-   * The file itself, where a link leads to it: what belongs to a casebook stands beside the file.
+   * The file itself if the path is a link, because the casebook's other files are next to the real
+   * one.
    *
-   * @throws CasebookException if it is none that can be a casebook
+   * @throws CasebookException if it cannot be a casebook
    */
   static Path real(Path file) throws IOException {
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {

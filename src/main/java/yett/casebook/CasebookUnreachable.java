@@ -1,8 +1,8 @@
 package yett.casebook;
 
 /**
- * The server that keeps the casebook does not answer. What was asked has not been done as far as is
- * known; asking again does no harm, because nothing is done twice.
+ * The server with the casebook does not answer. As far as is known, nothing was done. Trying again
+ * does no harm, because nothing takes effect twice.
  */
 public final class CasebookUnreachable extends CasebookException {
   CasebookUnreachable(String message, Throwable cause) {

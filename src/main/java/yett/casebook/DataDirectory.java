@@ -6,17 +6,18 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where Yett keeps its files: {@code YETT_HOME} if that is set, otherwise where the system wants a
- * program's files to be (on Linux the XDG Base Directory Specification). Nothing is created here.
+ * The directories for Yett's files: below {@code YETT_HOME} if that is set, otherwise where the
+ * system keeps a program's files (on Linux according to the XDG Base Directory Specification).
+ * Nothing is created here.
  *
- * @param data what must not be lost
- * @param cache what can be made again
- * @param settings what the user decided
+ * @param data for data that must not be lost
+ * @param cache for data that can be made again
+ * @param settings for what the user decided
  */
 public record DataDirectory(Path data, Path cache, Path settings) {
   private static final String NAME = "yett";
 
-  /** For the user who runs this program, with these settings. */
+  /** The directories of the user who runs this program, with this environment. */
   public static DataDirectory ofUser(Map<String, String> environment) {
     return of(environment, System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
   }
@@ -44,7 +45,7 @@ public record DataDirectory(Path data, Path cache, Path settings) {
         variables.xdg("XDG_CONFIG_HOME").orElse(home.resolve(".config")).resolve(NAME));
   }
 
-  /** The casebook's file. */
+  /** The file of the casebook. */
   public Path casebook() {
     return data.resolve("casebook.db");
   }
@@ -54,7 +55,10 @@ public record DataDirectory(Path data, Path cache, Path settings) {
       return Optional.ofNullable(environment.get(name)).filter(s -> !s.isBlank()).map(Path::of);
     }
 
-    /** The specification: a path that is not absolute is to be ignored. */
+    /**
+     * A directory from the environment. The specification says that a path that is not absolute is
+     * ignored.
+     */
     Optional<Path> xdg(String name) {
       return path(name).filter(Path::isAbsolute);
     }

@@ -5,7 +5,7 @@ import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Instant;
 
-/** An event as it stands in its table, readable or not. */
+/** The row of an event as it is stored, readable or not. */
 record EventRow(
     String caseId, long seq, String at, String by, String type, String body, String seal) {
   static final String COLUMNS = "case_id, seq, at, written_by, type, body, seal";
@@ -33,7 +33,7 @@ record EventRow(
   }
 
   /**
-   * @throws CasebookException if it was changed by another program, so that it cannot be read
+   * @throws CasebookException if another program changed it so that it cannot be read
    */
   StoredEvent event() {
     try {

@@ -23,7 +23,7 @@ final class EventTables {
     return rows(id.toString(), seq).stream().map(EventRow::event).toList();
   }
 
-  /** As they stand, readable or not. */
+  /** The rows of a case as stored, readable or not. */
   List<EventRow> rows(String caseId) {
     return rows(caseId, Long.MIN_VALUE);
   }
@@ -40,8 +40,8 @@ final class EventTables {
   }
 
   /**
-   * The events of several cases at once: thousands of questions to a server take their time. A case
-   * that cannot be read is not among them.
+   * The events of several cases with one query, because thousands of queries to a server take long.
+   * Cases that cannot be read are left out.
    */
   Map<CaseId, List<StoredEvent>> of(List<CaseId> ids) {
     Map<String, CaseId> wanted = new HashMap<>();
@@ -66,7 +66,7 @@ final class EventTables {
     return events;
   }
 
-  /** Of several cases, as they stand, by case and number. */
+  /** The rows of several cases as stored, by case and number. */
   List<EventRow> rows(Set<String> caseIds) {
     return client
         .sql(
@@ -79,7 +79,7 @@ final class EventTables {
   }
 
   /**
-   * Adds events at the end of a case.
+   * Appends events to a case.
    *
    * @param seal of the event before them
    * @return the seal of the last of them
@@ -100,7 +100,7 @@ final class EventTables {
     return last;
   }
 
-  /** Puts each row in the place of the one with its number. */
+  /** Replaces the rows with the same numbers. */
   void replace(List<EventRow> rows) {
     template.batchUpdate(
         "update case_event set type = ?, body = ?, seal = ? where case_id = ? and seq = ?",
@@ -110,10 +110,10 @@ final class EventTables {
   }
 
   /**
-   * The only change of what stands there: words that people want forgotten. What follows is sealed
-   * anew, but what was not as it was sealed before is not so afterwards either.
+   * Deletes words; this is the only change to stored events. The events after them get new seals,
+   * except that an event whose seal did not fit before does not fit afterwards either.
    *
-   * @param left what takes the place of the words, by number of the event
+   * @param left what replaces the words, by number of the event
    * @return the seal of the last event
    */
   String forget(CaseId id, Map<Long, String> left) {

@@ -3,24 +3,24 @@ package yett.casebook;
 import java.util.List;
 
 /**
- * What became of a case that was carried here.
+ * The result of importing a case.
  *
  * @param id its number here
- * @param here what only this casebook has, after the last event that both have
- * @param there what only the carried case had, after that event
+ * @param here events that only this casebook has, after the last one that both have
+ * @param there events that only the imported case has, after that one
  */
 public record ImportedCase(
     CaseId id, Outcome outcome, List<StoredEvent> here, List<StoredEvent> there) {
 
-  /** What became of it. */
+  /** What happened to the case. */
   public enum Outcome {
-    /** It was not here. */
+    /** It was not here before. */
     NEW,
-    /** It was here, and went on elsewhere; that was added. */
+    /** It was here and went on elsewhere; the new events were added. */
     CONTINUED,
     /** Nothing in it was new. */
     KNOWN,
-    /** It went on here and elsewhere, not in the same way. Nothing was changed. */
+    /** It went on differently here and elsewhere. Nothing was changed. */
     CONFLICT
   }
 }

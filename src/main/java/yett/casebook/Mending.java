@@ -6,21 +6,23 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A case put right: every number from 1 on has an event that can be read. What was changed stays as
+ * A repaired case: every number from 1 on has an event that can be read. A changed event stays as
  * it was found, because nobody knows what it was before.
  *
- * @param line its times and its state as they can be read
+ * @param line its times and its state, as far as they can be read
  * @param done what was done, parts of a sentence
  */
 record Mending(CaseRow line, List<StoredEvent> events, List<String> done) {
-  /** Beyond so many lost events in a row, their number is not believed. */
+  /**
+   * If more events in a row than this seem to be missing, the numbers themselves are not trusted.
+   */
   private static final int MOST_LOST = 1_000;
 
   static Mending of(CaseRow row, List<EventRow> found, NewEvent lost, Instant now) {
     return new Work(row, lost, now).mend(found);
   }
 
-  /** A case of which nothing is left but that it was begun. */
+  /** Restores a case of which only the note is left that it was begun. */
   static Mending ofGone(BegunTables.Begun begun, NewEvent lost, Instant now) {
     CaseRow line = CaseRow.of(begun);
     Mending noted = of(line, List.of(), lost, now);

@@ -3,7 +3,7 @@ package yett.casebook;
 import java.time.Instant;
 
 /**
- * An event about to be written.
+ * An event to be written.
  *
  * @param at when it happened
  * @param by who caused it

@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Where answers wait on this computer while the server that keeps their casebook is away. Each
- * casebook has its own outbox, and each program that works on a case a {@link Parcel} of its own.
+ * The folder on this computer where answers wait while the server with their casebook is away. Each
+ * casebook has its own outbox. Each program that works on a case has its own {@link Parcel}.
  */
 public final class Outbox {
   private static final Pattern NAME = Pattern.compile("(\\d{4}-\\d{4,9})\\..+\\.jsonl");
@@ -21,7 +21,7 @@ public final class Outbox {
   private final Path directory;
 
   /**
-   * @param data the directory of what must not be lost
+   * @param data the directory for data that must not be lost
    * @param casebook its {@link Casebook#name()}
    */
   public Outbox(Path data, String casebook) {
@@ -29,14 +29,14 @@ public final class Outbox {
     this.directory = data.resolve("waiting").resolve(name);
   }
 
-  /** A new parcel for a case; it is no file until something is added. */
+  /** A new parcel for a case; no file is made until something is added. */
   public Parcel newParcel(CaseId id) {
     return new Parcel(directory.resolve(id + "." + UUID.randomUUID() + ".jsonl"), id);
   }
 
   /**
-   * All that waits, the case of the lowest number first; of one case, what was written after the
-   * lowest event first. Only where two programs wrote after the same, their clocks have to do.
+   * All waiting parcels, ordered by the number of the case, then by the number of the event after
+   * which they were written. Clocks decide only if two programs wrote after the same event.
    */
   public List<Parcel> parcels() {
     if (!Files.isDirectory(directory)) {

@@ -17,9 +17,9 @@ import tools.jackson.databind.json.JsonMapper;
 import yett.files.OwnFiles;
 
 /**
- * Events of one case that wait on this computer for their server, in order: a file with a line for
- * each. What is added is on the disk when {@link #add} returns. Of a line that was being written
- * when the power went, nothing was promised yet; it is passed over.
+ * Events of one case that wait on this computer for their server: a file with a line for each, in
+ * order. When {@link #add} returns, the events are on disk. A line that was being written during a
+ * power failure had not been confirmed yet; it is skipped.
  */
 public final class Parcel {
   private static final JsonMapper JSON = JsonMapper.shared();
@@ -33,14 +33,14 @@ public final class Parcel {
   }
 
   /**
-   * @param after number of the last event its writer knew
+   * @param after number of the last event that its writer knew
    */
   private record Line(long after, Instant at, String by, String type, String body) {}
 
   /**
-   * What waits.
+   * The waiting events.
    *
-   * @param after number of the last stored event that the first of these was written after
+   * @param after number of the stored event after which the first of these was written
    */
   public record Content(long after, List<NewEvent> events) {}
 
@@ -48,7 +48,7 @@ public final class Parcel {
     return caseId;
   }
 
-  /** All that waits, in the order in which it was added. */
+  /** All waiting events, in the order in which they were added. */
   public Content content() {
     List<Line> lines = new ArrayList<>();
     for (String text : texts()) {
@@ -73,12 +73,12 @@ public final class Parcel {
     }
   }
 
-  /** Adds events behind those that wait already. */
+  /** Adds events after those that wait already. */
   public void add(long after, List<NewEvent> events) {
     write(file, after, events, StandardOpenOption.APPEND);
   }
 
-  /** Takes the place of all that waits, in one go. */
+  /** Replaces all waiting events in one step. */
   public void replace(long after, List<NewEvent> events) {
     Path next = file.resolveSibling(file.getFileName() + ".next");
     write(next, after, events, StandardOpenOption.TRUNCATE_EXISTING);
@@ -89,7 +89,7 @@ public final class Parcel {
     }
   }
 
-  /** Nothing waits any more: the server has it. */
+  /** Deletes the parcel, because the server has it. */
   public void delivered() {
     try {
       Files.deleteIfExists(file);

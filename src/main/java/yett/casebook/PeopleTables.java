@@ -6,7 +6,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The SQL of what is known of people; the caller holds the transaction. */
 record PeopleTables(JdbcClient client) {
-  /** Takes the place of what was known of that person; nothing known takes the line away. */
+  /** Replaces what was stored of that person; a person without any data is deleted. */
   Person save(CaseId id, Person person) {
     client
         .sql("delete from case_person where case_id = ? and part = ?")
@@ -38,7 +38,7 @@ record PeopleTables(JdbcClient client) {
     return client.sql("delete from case_person where case_id = ?").param(id.toString()).update();
   }
 
-  /** The cases that know somebody of this name or number, in whatever spelling of capitals. */
+  /** The cases that know somebody with this name or number, ignoring capitals. */
   List<CaseId> knowing(String nameOrPhone) {
     String sought = nameOrPhone.strip().toLowerCase(Locale.ROOT);
     return client
@@ -60,7 +60,7 @@ record PeopleTables(JdbcClient client) {
     return kept.strip().toLowerCase(Locale.ROOT).equals(sought);
   }
 
-  /** Blanks and strokes in a number mean nothing. */
+  /** Compares numbers without blanks and hyphens. */
   private static boolean samePhone(String kept, String sought) {
     String digits = digits(sought);
     return digits.length() >= 3 && digits(kept).equals(digits);

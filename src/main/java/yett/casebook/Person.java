@@ -1,8 +1,8 @@
 package yett.casebook;
 
 /**
- * What is known of somebody who has to do with a case. Kept apart from the events, so that it can
- * be forgotten; in no log, and in an export only when that is asked for.
+ * What is known of a person who has to do with a case. It is stored separately from the events, so
+ * that it can be deleted. It is in no log, and in an export only if asked for.
  *
  * @param part what they have to do with it
  * @param name empty if it is not known
@@ -21,7 +21,7 @@ public record Person(Part part, String name, String phone) {
     Storable.text("phone", phone);
   }
 
-  /** Without what it holds, because records end up in messages. */
+  /** Without the person's data, because records end up in messages. */
   @Override
   public String toString() {
     return "Person[" + part + "]";

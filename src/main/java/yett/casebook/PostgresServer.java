@@ -12,19 +12,19 @@ import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.postgresql.Driver;
 
-/** All that is particular to a casebook on a PostgreSQL server. */
+/** Everything that applies only to a casebook on a PostgreSQL server. */
 final class PostgresServer {
   static final String PREFIX = "jdbc:postgresql:";
   static final String BEGIN = "begin";
 
-  /** Sees what was there when it first read. */
+  /** Begins a transaction that sees the data as of its first read. */
   static final String SNAPSHOT = "begin isolation level repeatable read, read only";
 
-  /** Whoever writes one of these wants TLS, or says plainly that it may be left out. */
+  /** Values of sslmode that require TLS or say plainly that it is not needed. */
   private static final Set<String> DECIDED =
       Set.of("disable", "require", "verify-ca", "verify-full");
 
-  /** Silent: the driver's log would hold addresses with passwords. */
+  /** Silenced, because the driver's log would contain addresses with passwords. */
   private static final Logger LOG = Logger.getLogger("org.postgresql");
 
   static {
@@ -38,10 +38,10 @@ final class PostgresServer {
   }
 
   /**
-   * Somebody waits at the prompt: a server that does not answer is given up soon. Settings in the
-   * URL come first.
+   * Connects. A server that does not answer is given up soon, because somebody is waiting at the
+   * prompt. Settings in the URL take precedence.
    *
-   * @param patient for work that may take its time, such as changing large tables
+   * @param patient for work that may take longer, such as changing large tables
    */
   static Connection connect(Address address, boolean patient) throws SQLException {
     var settings = new Properties();
@@ -71,8 +71,8 @@ final class PostgresServer {
   }
 
   /**
-   * What leaves this computer is encrypted, unless the address says in words that it need not be.
-   * The driver by itself would fall back to an open line without telling anybody.
+   * Requires encryption for servers on other computers, unless the address says explicitly that it
+   * is not needed. The driver alone would fall back to an unencrypted connection silently.
    */
   static void encrypt(Address address, Properties settings) {
     Properties given = Driver.parseURL(address.url(), new Properties());
@@ -95,7 +95,10 @@ final class PostgresServer {
     }
   }
 
-  /** By name only: whoever is asked for another's address can say that it is here. */
+  /**
+   * Whether the server is on this computer, decided from the text of the address alone. A host name
+   * is not looked up, because whoever answers the lookup could claim that it is local.
+   */
   private static boolean isHere(String hosts) {
     return Stream.of(hosts.split(","))
         .map(host -> host.strip().replaceAll("[\\[\\]]", "").toLowerCase(Locale.ROOT))
@@ -109,7 +112,7 @@ final class PostgresServer {
   }
 
   /**
-   * Whether the connection, rather than what was asked over it, is at fault: SQLSTATE classes 08
+   * Whether the failure is one of the connection and not of the statement: SQLSTATE classes 08
    * (connection) and 57P (the server stops, crashes or starts), and 53300 (too many connections).
    */
   static boolean lost(SQLException trouble) {

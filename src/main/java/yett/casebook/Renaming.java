@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Gates that get another name, here or in another casebook; the caller holds the transaction. A
- * revision tells how people called the gate then, so that the names of a gate are its history, and
- * travel with it.
+ * Renames gates, here or because they were renamed in another casebook; the caller holds the
+ * transaction. A revision of a site has the name that the gate had then, so the revisions hold the
+ * history of its names and carry it to other casebooks.
  */
 record Renaming(SiteTables sites) {
-  /** What is kept of a gate that nobody described. */
+  /** The description of a gate that nobody has described. */
   private static final String NOTHING = "{}";
 
-  /** Gives a gate another name, with its cases and all that is known of it. */
+  /** Gives a gate another name, and moves its cases and everything known of it. */
   SiteRecord rename(String from, String to, Instant at) {
     if (!isKnown(from)) {
       throw new CasebookException("There is no gate " + Shown.quoted(from) + ".");
@@ -34,7 +34,7 @@ record Renaming(SiteTables sites) {
   }
 
   /**
-   * Makes one gate of two that are the same: the cases of the first, and what was said of it, go to
+   * Merges two entries for the same gate. The cases of the first and what was said of it move to
    * the second, whose description stays the newest.
    */
   SiteRecord merge(String from, String into, Instant at) {
@@ -59,7 +59,10 @@ record Renaming(SiteTables sites) {
     return sites.exists(name) || sites.hasCases(name);
   }
 
-  /** What a gate is called now that somebody calls so who may not know of its new name. */
+  /**
+   * The present name of a gate that somebody calls by this name, perhaps without knowing of a new
+   * one.
+   */
   String now(String name) {
     if (sites.exists(name)) {
       return name;
@@ -68,7 +71,7 @@ record Renaming(SiteTables sites) {
     return here.size() == 1 ? here.get(0) : name;
   }
 
-  /** Whether it is this gate that was renamed here since the file was written. */
+  /** Whether this gate was renamed here after the file was written. */
   boolean isOlderHere(CarriedSite carried) {
     SiteRecord newest = carried.newest();
     return !sites.exists(carried.id()) && here(newest.name()).anyMatch(id -> holds(id, newest));
@@ -80,7 +83,7 @@ record Renaming(SiteTables sites) {
         && carried.revisions().stream().anyMatch(r -> here(r.name()).anyMatch(id -> holds(id, r)));
   }
 
-  /** Takes over the name that a gate got elsewhere since. */
+  /** Adopts a name that the gate has got elsewhere since. */
   void follow(CarriedSite carried) {
     String to = carried.id();
     if (!sites.exists(to)) {
@@ -92,7 +95,10 @@ record Renaming(SiteTables sites) {
     }
   }
 
-  /** A gate that was not described here when it was renamed elsewhere may have cases here. */
+  /**
+   * Moves the cases that this casebook has under a gate's earlier names. There may be some even if
+   * the gate was not described here when it was renamed elsewhere.
+   */
   void followCases(CarriedSite carried) {
     List<SiteRecord> revisions = carried.revisions();
     for (int i = 0; i + 1 < revisions.size(); i++) {
@@ -113,7 +119,7 @@ record Renaming(SiteTables sites) {
     return sites.history(id).stream().anyMatch(r -> isSame(r, revision));
   }
 
-  /** The same description, whatever the gate is called now. */
+  /** Whether the descriptions are equal, apart from the gate's name. */
   private static boolean isSame(SiteRecord one, SiteRecord other) {
     return one.name().equals(other.name())
         && one.body().equals(other.body())

@@ -11,9 +11,9 @@ import org.flywaydb.core.api.CoreErrorCode;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 
-/** Brings the tables to the version this program knows. */
+/** Upgrades the tables to the version that this program knows. */
 final class Schema {
-  /** The version of the newest migration; a test holds the two together. */
+  /** The version of the newest migration; a test compares the two. */
   static final int VERSION = 5;
 
   private static final String HISTORY = "flyway_schema_history";
@@ -21,11 +21,11 @@ final class Schema {
   private Schema() {}
 
   /**
-   * Asks for the version first: setting Flyway to work costs more than all the rest of opening the
-   * casebook, and almost always finds nothing to do.
+   * Upgrades if necessary. It reads the version first, because starting Flyway takes longer than
+   * all the rest of opening the casebook, and there is almost never anything to do.
    *
-   * @param upgrade whether the tables of an older program may be changed. Others may be working
-   *     with those of a server: whoever is responsible for it says when.
+   * @param upgrade whether the tables of an older program may be changed. On a server others may be
+   *     using them, so the person responsible for it decides when
    */
   static void bringUpToDate(String where, DataSource database, boolean upgrade)
       throws SQLException {
@@ -71,8 +71,9 @@ final class Schema {
         .locations("classpath:db/casebook")
         .javaMigrations(new Upgrade4(Storable.written(Instant.now())))
         .failOnMissingLocations(true)
-        // All files in one transaction: between two of them a new casebook would look like an older
-        // program's to whoever opens it just then, and stay one if this program died there.
+        // All files in one transaction. Between two of them a new casebook would look like an older
+        // program's to anybody who opens it at that moment, and would stay so if this program died
+        // there.
         .group(true)
         .table(HISTORY);
   }

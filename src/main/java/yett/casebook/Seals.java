@@ -7,12 +7,13 @@ import java.util.HexFormat;
 import java.util.List;
 
 /**
- * The chain over the events of a case: each is sealed with SHA-256 (FIPS 180-4) over its columns as
- * they stand and the seal before it. Whoever changes an event and knows how can seal all that
- * follows anew; it shows what happened by accident, by another program or by hand.
+ * Chains the events of a case with seals: the SHA-256 digest (FIPS 180-4) over the columns of an
+ * event as stored and the seal before it. Somebody who changes an event and knows the method can
+ * renew all later seals. The seals therefore show changes by accident, by another program or by
+ * hand, but not by an attacker.
  */
 final class Seals {
-  /** Before the first event. */
+  /** The seal before the first event. */
   static final String NONE = "";
 
   private Seals() {}

@@ -4,8 +4,8 @@ import java.sql.SQLException;
 import java.time.Duration;
 
 /**
- * Spares somebody in a call the wait for a server that does not even refuse: once that took long,
- * it is not tried again for a while.
+ * Saves somebody in a call the wait for a server that does not even refuse the connection. After a
+ * long wait, the server is not tried again for a while.
  */
 final class ServerPause {
   private static final Duration LONG = Duration.ofSeconds(2);

@@ -6,8 +6,8 @@ import org.flywaydb.core.api.CoreErrorCode;
 import org.flywaydb.core.api.FlywayException;
 
 /**
- * Says a PostgreSQL server's trouble in plain words, by its SQLSTATE (PostgreSQL documentation,
- * appendix "Error Codes").
+ * Explains the errors of a PostgreSQL server in plain words, by their SQLSTATE (PostgreSQL
+ * documentation, appendix "Error Codes").
  */
 final class ServerTroubles {
   private static final String NOT_DONE = " The last entry was not written.";
@@ -30,7 +30,7 @@ final class ServerTroubles {
       return "no computer of this name is known. See that the name in YETT_CASEBOOK is right and"
           + " that the network is there.";
     }
-    // The driver has no state of its own for it; every one of its messages on TLS has this word.
+    // The driver has no SQLSTATE for this, but all its messages about TLS contain this word.
     if (Troubles.told(trouble).contains("SSL")) {
       return "an encrypted connection (TLS) to the server cannot be made ("
           + Troubles.told(trouble)

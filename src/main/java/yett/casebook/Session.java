@@ -7,7 +7,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 
-/** A connection to the casebook's database, and what works over it. */
+/** A connection to the casebook's database, with the tables accessed through it. */
 final class Session implements AutoCloseable {
   private final SingleConnectionDataSource database;
   private final boolean embedded;
@@ -43,7 +43,7 @@ final class Session implements AutoCloseable {
   }
 
   /**
-   * @param where how messages call the database
+   * @param where how messages name the database
    * @param upgrade whether tables of an older program may be changed
    */
   static Session open(String where, Address address, boolean upgrade) throws SQLException {
@@ -74,7 +74,7 @@ final class Session implements AutoCloseable {
     return transactions;
   }
 
-  /** For reading with several statements what belongs together. */
+  /** Transactions for several reading statements that have to see the same data. */
   Transactions snapshots() {
     return snapshots;
   }
@@ -107,7 +107,7 @@ final class Session implements AutoCloseable {
     return carrying;
   }
 
-  /** Leaves no trace of what was deleted, as far as that is in this program's hands. */
+  /** Removes all traces of deleted data, as far as this program can. */
   void wipe() throws SQLException {
     if (embedded) {
       SqliteFile.wipe(database.getConnection());

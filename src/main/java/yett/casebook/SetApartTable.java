@@ -4,11 +4,11 @@ import java.time.Instant;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** How cases stood before they were repaired. */
+/** The table of cases as they were before a repair. */
 record SetApartTable(JdbcClient client) {
 
   /**
-   * @param content the case as it stood, as JSON
+   * @param content the stored rows of the case, as JSON
    */
   void add(CaseId id, Instant now, String why, String content) {
     client
@@ -17,14 +17,14 @@ record SetApartTable(JdbcClient client) {
         .update();
   }
 
-  /** How a case stood before it was repaired holds people's words too. */
+  /** Deletes the state of a case before its repair, because it contains people's words as well. */
   void forget(CaseId id, Optional<CaseRow> line) {
-    // Anything else could stand for other cases, too.
+    // Anything else might match other cases as well.
     String uid = line.map(CaseRow::uid).filter(u -> u.matches("[0-9a-f-]{36}")).orElse("");
     client
         .sql(
             "delete from set_apart where case_id in (?, ?)"
-                // Earlier versions kept it under the number that the case had before.
+                // Earlier versions stored it under the number that the case had before.
                 + " or (? <> '' and content like ?)")
         .params(id.toString(), Shown.quoted(id.toString()), uid, "%\"" + uid + "\"%")
         .update();

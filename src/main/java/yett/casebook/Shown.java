@@ -1,6 +1,9 @@
 package yett.casebook;
 
-/** Quotes in messages what somebody else wrote: short, and without anything a terminal obeys. */
+/**
+ * Quotes in messages what somebody else wrote: shortened, and without characters that control a
+ * terminal.
+ */
 final class Shown {
   private static final int LONGEST = 40;
 

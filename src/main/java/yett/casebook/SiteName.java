@@ -7,8 +7,8 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * What tells one gate from another: its name, to the letter. Before version 4 it was what is left
- * of a name without signs and capitals, so that "North+South" and "North/South" were one gate.
+ * The name of a gate, by which it is told from others, compared exactly. Before version 4
+ * punctuation and capitals were ignored, so that "North+South" and "North/South" were one gate.
  */
 public final class SiteName {
   private static final JsonMapper JSON = JsonMapper.shared();
@@ -17,19 +17,19 @@ public final class SiteName {
   private SiteName() {}
 
   /**
-   * Letters and digits of a name, in small letters: names of which these are the same may mean the
-   * same gate, and somebody has to be asked. Empty for a name without any.
+   * Letters and digits of a name, in small letters. If they are equal, two names may mean the same
+   * gate, and somebody has to be asked. Empty for a name without any.
    */
   public static String letters(String name) {
     return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "");
   }
 
-  /** The same name, as far as blanks and capitals go. */
+  /** The name with blanks and capitals normalised. */
   static String spelled(String name) {
     return name.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
   }
 
-  /** The name that stands in the event with which a case was opened. */
+  /** The gate's name in the event with which a case was opened. */
   static Optional<String> told(Stream<EventText> events) {
     return events
         .filter(e -> e.type().equals(OPENED))

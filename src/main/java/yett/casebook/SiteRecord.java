@@ -3,10 +3,10 @@ package yett.casebook;
 import java.time.Instant;
 
 /**
- * A gate as installed, as described at a moment.
+ * A gate as installed, as it was described at some time.
  *
- * @param id the same for every revision: the name of the gate, to the letter
- * @param name as people called the gate then
+ * @param id the same for every revision: the exact name of the gate
+ * @param name the name that the gate had then
  * @param body JSON text
  * @param at when it was described so
  */

@@ -57,7 +57,7 @@ record SiteTables(JdbcClient client) {
         > 0;
   }
 
-  /** The sites that were called so once, by the names they have now. */
+  /** The present names of the sites that had this name before. */
   List<String> formerly(String name) {
     return client
         .sql("select distinct site_id from site_revision where name = ? and site_id <> ?")
@@ -66,7 +66,7 @@ record SiteTables(JdbcClient client) {
         .list();
   }
 
-  /** Puts all that is known of a site under another id, under which nothing is known yet. */
+  /** Moves everything known of a site to another id, under which nothing is known yet. */
   void move(String from, String to) {
     client
         .sql("insert into site (id, last_revision) select ?, last_revision from site where id = ?")
@@ -78,7 +78,7 @@ record SiteTables(JdbcClient client) {
     client.sql("update case_begun set site_id = ? where site_id = ?").params(to, from).update();
   }
 
-  /** Puts all that is known of a site behind what is known of another one, and its cases to it. */
+  /** Moves a site's revisions behind those of another site, and its cases to it. */
   void join(String from, String into) {
     client
         .sql(
@@ -102,7 +102,7 @@ record SiteTables(JdbcClient client) {
     client.sql("update case_file set site_id = ? where site_id = ?").params(into, from).update();
   }
 
-  /** Puts the cases of a gate that was never described under another id. */
+  /** Moves the cases of a gate that was never described to another id. */
   void moveCases(String from, String to, Instant openedUntil) {
     for (String table : List.of("case_file", "case_begun")) {
       client
@@ -129,7 +129,10 @@ record SiteTables(JdbcClient client) {
         time(row.getString("saved_at")));
   }
 
-  /** Nothing hangs on when a gate was described: what was described is not lost with it. */
+  /**
+   * Reads the time of a description. An unreadable time is replaced, because nothing depends on it
+   * and the description should not be lost with it.
+   */
   private static Instant time(String column) {
     return Storable.isTime(column) ? Instant.parse(column) : Instant.EPOCH;
   }

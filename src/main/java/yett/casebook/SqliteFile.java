@@ -13,27 +13,30 @@ import org.sqlite.JDBC;
 import org.sqlite.SQLiteConfig.Pragma;
 import yett.files.OwnFiles;
 
-/** All that is particular to the embedded database when it is opened. */
+/** Everything that applies only to opening the embedded database. */
 final class SqliteFile {
   /**
-   * A transaction that reads first and writes later cannot wait for its turn; one that asks for the
-   * turn at once can.
+   * Begins a transaction with the right to write. One that reads first and asks for it later would
+   * fail instead of waiting for its turn.
    */
   static final String BEGIN = "begin immediate";
 
   private static final String LOCK = ".lock";
 
-  /** Sees what was there when it first read, and lets others write. */
+  /** Begins a transaction that sees the data as of its first read and lets others write. */
   static final String SNAPSHOT = "begin";
 
   private static final String BUSY_MILLISECONDS = "10000";
 
-  /** A file lock excludes other processes only; this one excludes the threads of our own. */
+  /** Excludes the threads of this process; a file lock excludes other processes only. */
   private static final ReentrantLock OPENING = new ReentrantLock();
 
   private SqliteFile() {}
 
-  /** By way of a URI, because in a bare file name a "?" would begin the settings. */
+  /**
+   * The JDBC URL of the file, in URI form, because in a bare file name a "?" would begin the
+   * settings.
+   */
   static String url(Path file) {
     return JDBC.PREFIX + file.toAbsolutePath().toUri();
   }
@@ -42,21 +45,24 @@ final class SqliteFile {
     return url.startsWith(JDBC.PREFIX);
   }
 
-  /** A URL may set the patience ({@code ?busy_timeout=100}), but not lower the safety. */
+  /**
+   * Connects. The URL may set the waiting time ({@code ?busy_timeout=100}), but cannot lower the
+   * safety of the data.
+   */
   static Connection connect(String url) throws SQLException {
     var settings = new Properties();
-    // In WAL the default, NORMAL, may lose the last transactions when the power goes.
+    // With WAL the default, NORMAL, may lose the last transactions in a power failure.
     set(settings, Pragma.SYNCHRONOUS, "FULL");
     set(settings, Pragma.FOREIGN_KEYS, "true");
     if (!url.contains(Pragma.BUSY_TIMEOUT.pragmaName)) {
       set(settings, Pragma.BUSY_TIMEOUT, BUSY_MILLISECONDS);
     }
-    // Who is forgotten must be gone from the file, too.
+    // Data of people who are forgotten has to disappear from the file as well.
     set(settings, Pragma.SECURE_DELETE, "true");
     return JDBC.createConnection(url, settings);
   }
 
-  /** Wipes what was deleted also from the journal; others who read may put that off. */
+  /** Removes deleted data from the journal too; this may be delayed while others are reading. */
   static void wipe(Connection connection) throws SQLException {
     try (var statement = connection.createStatement()) {
       statement.execute("pragma wal_checkpoint(truncate)");
@@ -64,8 +70,8 @@ final class SqliteFile {
   }
 
   /**
-   * Lets others read while one writes. The file remembers it, therefore only once it is known to be
-   * a casebook.
+   * Lets others read while one writes (WAL). The file remembers the setting, so it is made only
+   * once the file is known to be a casebook.
    */
   static void writeAhead(Connection connection) throws SQLException {
     try (var statement = connection.createStatement()) {
@@ -82,10 +88,11 @@ final class SqliteFile {
   }
 
   /**
-   * Begins a new casebook under another name and puts it in its place when it is whole: a program
-   * that dies on the way leaves no empty file that looks like a casebook that was lost.
+   * Makes a new casebook under another name and moves it into place when it is complete. A program
+   * that dies in between then leaves no empty file that looks like a casebook that has lost its
+   * data.
    *
-   * @param maker is given the address to make it at
+   * @param maker receives the address at which to make it
    */
   static void begin(Path file, Maker maker) throws IOException, SQLException {
     if (Files.exists(file)) {
@@ -101,9 +108,10 @@ final class SqliteFile {
   }
 
   /**
-   * Two programs that start at once on a new file must not both lay out its tables, and Flyway does
-   * not lock this database. The lock is a file of its own: closing any other handle on the database
-   * file would drop the database's locks.
+   * Runs the opening while other programs are locked out. Two programs that start at once on a new
+   * file must not both create its tables, and Flyway does not lock this database. The lock is a
+   * file of its own, because closing any other handle on the database file would release the
+   * database's locks.
    */
   static <T> T aloneWhileOpening(Path file, Opening<T> opening) throws IOException, SQLException {
     Path lock = beside(file, LOCK);

@@ -7,7 +7,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-/** Refuses what a database would change or cut without a word. */
+/** Refuses text that a database would silently change or cut. */
 final class Storable {
   private static final DateTimeFormatter SORTABLE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSSSSSSS'Z'", Locale.ROOT)
@@ -17,7 +17,10 @@ final class Storable {
 
   private Storable() {}
 
-  /** U+0000 ends a text in some databases, and half a surrogate pair has no UTF-8. */
+  /**
+   * Refuses U+0000, which ends a text in some databases, and unpaired surrogates, which have no
+   * UTF-8 form.
+   */
   static void text(String what, String value) {
     if (value.indexOf('\0') >= 0 || !StandardCharsets.UTF_8.newEncoder().canEncode(value)) {
       throw new IllegalArgumentException(

@@ -3,9 +3,9 @@ package yett.casebook;
 import java.time.Instant;
 
 /**
- * An event that is on the disk. The casebook does not look into it.
+ * An event that is on disk. The casebook does not interpret it.
  *
- * @param seq its place in its case: 1, 2, 3 without gaps
+ * @param seq its number in its case: 1, 2, 3 without gaps
  * @param at when it happened
  * @param by who caused it
  * @param type the event's kind
@@ -15,8 +15,8 @@ public record StoredEvent(long seq, Instant at, String by, String type, String b
   private static final String FORGOTTEN = "-forgotten";
 
   /**
-   * Whether it is this event, with its number. One whose words were forgotten is still the one that
-   * has them elsewhere.
+   * Whether this is the stored form of the event. If its words were deleted here, it is still the
+   * same event.
    */
   public boolean is(NewEvent event) {
     boolean forgotten = type.endsWith(FORGOTTEN) || event.type().endsWith(FORGOTTEN);
@@ -25,7 +25,7 @@ public record StoredEvent(long seq, Instant at, String by, String type, String b
         : equals(event.numbered(seq));
   }
 
-  /** The same without its words. */
+  /** The same event with its words replaced. */
   StoredEvent forgotten(String body) {
     return new StoredEvent(seq, at, by, stem(type) + FORGOTTEN, body);
   }

@@ -1,10 +1,10 @@
 package yett.casebook;
 
 /**
- * What a list of cases shows of one case; written together with the events that changed it.
+ * What a list of cases shows of one case. It is written together with the events that changed it.
  *
- * @param title one line, as the casebook's reader would tell the case
- * @param cause id of the cause believed most; empty if nothing was told yet
+ * @param title one line that describes the case to a reader of the list
+ * @param cause id of the most believed cause; empty if nothing was said yet
  */
 public record Summary(CaseStatus state, String title, String cause) {
   public Summary {
@@ -12,7 +12,7 @@ public record Summary(CaseStatus state, String title, String cause) {
     Storable.text("title", title);
   }
 
-  /** Of a case without a cause. */
+  /** The summary of a case without a cause. */
   public Summary(CaseStatus state, String title) {
     this(state, title, "");
   }

@@ -5,9 +5,9 @@ import java.sql.SQLException;
 import java.util.function.Supplier;
 
 /**
- * Runs work in a transaction, by the statements themselves. Switching JDBC's auto-commit would not
- * do: SQLite's driver begins the next transaction as part of a commit, and reports a commit that is
- * on the disk as failed if that has to wait too long; and after a beginning that failed it lets
+ * Runs work in a transaction, using SQL statements to begin and end it. JDBC's auto-commit switch
+ * is not usable: SQLite's driver begins the next transaction as part of a commit, and if that has
+ * to wait too long, reports a commit as failed that is on disk. If a begin failed, it also lets
  * statements run outside any transaction.
  *
  * @param begin the statement that begins one: it differs between databases
@@ -25,7 +25,10 @@ record Transactions(Connection connection, String begin) {
     }
   }
 
-  /** May fail because the database has already done it, when the disk is full for example. */
+  /**
+   * Rolls back. This may fail because the database has already done so, for example when the disk
+   * is full.
+   */
   private void rollBack(Throwable because) {
     try {
       execute("rollback");

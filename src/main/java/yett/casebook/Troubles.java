@@ -11,7 +11,7 @@ import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
-/** Says a database's trouble in plain words. */
+/** Explains the errors of a database in plain words. */
 final class Troubles {
   private static final String ELSEWHERE = " Choose another directory by setting YETT_HOME.";
   private static final String NOT_WRITABLE =
@@ -31,7 +31,7 @@ final class Troubles {
     return new CasebookException(where + ": " + words(trouble), trouble);
   }
 
-  /** What stands in a column cannot have been written by this program. */
+  /** The error for a column whose content this program cannot have written. */
   static CasebookException unreadable(String where, RuntimeException trouble) {
     return new CasebookException(
         where
@@ -87,7 +87,7 @@ final class Troubles {
   }
 
   private static String words(SQLiteException trouble) {
-    // What readers and writers share is a file, too, and does not grow on a full disk.
+    // The shared memory of readers and writers is a file as well, and cannot grow on a full disk.
     SQLiteErrorCode kind =
         trouble.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE
             ? SQLiteErrorCode.SQLITE_FULL
@@ -118,7 +118,7 @@ final class Troubles {
     };
   }
 
-  /** SQLite keeps the kind of an error in the low byte of its code, the detail above it. */
+  /** The kind of an SQLite error, which is the low byte of its code; the detail is above it. */
   private static SQLiteErrorCode primary(SQLiteErrorCode code) {
     return SQLiteErrorCode.getErrorCode(code.code & 0xff);
   }

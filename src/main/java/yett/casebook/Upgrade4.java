@@ -13,11 +13,10 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 
 /**
- * What SQL cannot do when a casebook of an older program is brought up to date: seals the events
- * that are there, puts the cases in the order of their last events, and gives every gate its name
- * to the letter.
+ * Does what SQL cannot do when a casebook of an older program is upgraded: seals the existing
+ * events, orders the cases by their last events, and identifies every gate by its exact name.
  *
- * @param now when the seals begin to vouch
+ * @param now time from which the seals are valid
  */
 record Upgrade4(String now) implements JavaMigration {
   @Override
@@ -63,8 +62,8 @@ record Upgrade4(String now) implements JavaMigration {
   }
 
   /**
-   * Gives each name its own descriptions. Names that differ in blanks and capitals only stay one
-   * gate, under the spelling that was used last.
+   * Separates the descriptions by name. Names that differ only in blanks and capitals stay one
+   * gate, with the spelling used last.
    *
    * @return the names by {@link SiteName#spelled}
    */

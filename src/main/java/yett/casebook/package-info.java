@@ -1,2 +1,2 @@
-/** Keeps every case as an append-only list of events, and every site as it was last described. */
+/** Stores every case as an append-only list of events, and every site with all its revisions. */
 package yett.casebook;

@@ -45,7 +45,7 @@ import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 
-/** The classes with the commands. An object of one is made when one of its commands is run. */
+/** Lists the classes with commands. Each is instantiated only when one of its commands runs. */
 final class AllCommands {
   private final Workplace place;
   private final Failures failures;

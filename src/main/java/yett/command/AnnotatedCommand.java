@@ -22,9 +22,9 @@ import yett.command.common.JsonErrors;
 import yett.command.common.UsageException;
 
 /**
- * A command that is a method with Spring Shell's annotations. Spring Shell's own reader of them
- * wants an application context, which would be most of the start; this one reads them as they are,
- * and makes the object with the method when the command is run.
+ * A command given by a method with Spring Shell's annotations. Spring Shell's own reader needs an
+ * application context, which would take most of the start-up time. This one reads the annotations
+ * directly and creates the object when the command runs.
  */
 final class AnnotatedCommand implements Command {
   private final Method method;
@@ -47,10 +47,10 @@ final class AnnotatedCommand implements Command {
   }
 
   /**
-   * The commands of a class.
+   * Finds the commands of a class.
    *
-   * @param subject makes an object of it
-   * @param completions what completes the words of a command, by the name in its annotation
+   * @param subject creates the object with the commands
+   * @param completions finds the completion of a command's words by the name in its annotation
    */
   static Stream<AnnotatedCommand> of(
       Class<?> type,
@@ -96,14 +96,17 @@ final class AnnotatedCommand implements Command {
         .build();
   }
 
-  /** Whether it is anything to the command what stands behind its name, besides options. */
+  /** Whether the command takes words after its name, besides options. */
   boolean takesWords() {
     return Arrays.stream(method.getParameters())
         .anyMatch(
             p -> p.isAnnotationPresent(Arguments.class) || p.isAnnotationPresent(Argument.class));
   }
 
-  /** Tells other programs what is wrong with a command line; false if it is told to people only. */
+  /**
+   * Reports a wrong command line in JSON, for other programs. Returns false if this command has no
+   * such report; then it has to be reported as text.
+   */
   boolean tells(UsageException wrong) {
     if (subject.get() instanceof JsonErrors json) {
       json.tell(wrong);
@@ -134,7 +137,7 @@ final class AnnotatedCommand implements Command {
     return call.execute(context);
   }
 
-  /** Words and flags are all that there is; Spring's usual service knows sixty kinds. */
+  /** Converts words and flags only; Spring's usual service has about sixty converters. */
   private static ConfigurableConversionService conversions() {
     GenericConversionService conversions = new GenericConversionService();
     conversions.addConverter(String.class, Boolean.class, Boolean::valueOf);

@@ -10,13 +10,13 @@ import java.util.function.Predicate;
 import yett.knowledge.AddOn;
 
 /**
- * A trainer at work in one folder: at its prompt "knowledge" and the folder may be left out of
- * every line, and what was made ready for one command is there for the next.
+ * A session of a trainer in one folder. "knowledge" and the folder may be left out of every line,
+ * and what one command has loaded is there for the next.
  */
 final class BenchSession {
   private static final String KNOWLEDGE = "knowledge";
 
-  /** The folder is the first word after them. */
+  /** Commands of {@code knowledge} whose first word is the folder. */
   private static final Set<String> FOLDER_FIRST =
       Set.of(
           "check",
@@ -30,10 +30,10 @@ final class BenchSession {
           "pack",
           "texts");
 
-  /** The folder comes after one word of their own. */
+  /** Commands of {@code knowledge} that take the folder after one word of their own. */
   private static final Set<String> FOLDER_SECOND = Set.of("new", "show");
 
-  /** They work with the rule base in use: the folder has to be in it. */
+  /** Commands that work on the rule base in use, so the folder has to be chosen as that. */
   private static final Set<String> IN_USE = Set.of("find", "cover");
 
   private final Path folder;
@@ -55,7 +55,7 @@ final class BenchSession {
     return folder.getFileName() + "> ";
   }
 
-  /** What is said at its beginning. */
+  /** Text shown when the session begins. */
   String greeting() {
     return "Working in "
         + folder
@@ -65,7 +65,7 @@ final class BenchSession {
   }
 
   /**
-   * The whole line for what was typed.
+   * Completes a typed line with what may be left out in this session.
    *
    * @param command whether words name a command
    */
@@ -92,7 +92,7 @@ final class BenchSession {
     return words;
   }
 
-  /** The folder at its place, unless another one is named there. */
+  /** Inserts the folder at this position, unless another one is named there. */
   private void put(List<String> words, int place) {
     boolean free =
         words.size() <= place

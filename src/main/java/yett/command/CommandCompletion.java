@@ -13,12 +13,15 @@ import org.springframework.shell.core.command.completion.CompletionProposal;
 import yett.command.common.CommandHelp;
 import yett.console.Completer;
 
-/** Completes a command: its name, then options, and words by the provider of the command. */
+/**
+ * Completes a command line: the command's name, its options, and its words through the completion
+ * provider of the command.
+ */
 record CommandCompletion(CommandRegistry commands) implements Completer {
-  /** A word in quotes, perhaps not closed yet, or one without. */
+  /** A word with or without quotes; the closing quote may be missing. */
   private static final Pattern WORD = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)(\"?)|(\\S+)");
 
-  /** The words of a line up to the cursor, the last of which goes on there. */
+  /** The words of a line up to the cursor. The last one is the one being typed. */
   private record Typed(String before, List<String> words) {
     static Typed of(String line) {
       List<String> words = new ArrayList<>();
@@ -82,7 +85,7 @@ record CommandCompletion(CommandRegistry commands) implements Completer {
         .map(p -> completion(typed, p));
   }
 
-  /** The option whose value is being typed, or null. */
+  /** The option whose value is being typed; null if none is. */
   private static CommandOption valued(Command command, List<String> words) {
     String before = words.size() < 2 ? "" : words.get(words.size() - 2);
     return command.getOptions().stream()

@@ -17,8 +17,8 @@ import yett.command.common.Words;
 import yett.knowledge.Names;
 
 /**
- * Reads a command line word by word, so that file names keep their blanks and a flag never swallows
- * the word behind it.
+ * Parses a command line word by word, so that file names keep their blanks and a flag does not take
+ * the next word as its value.
  */
 public final class CommandLine implements CommandParser {
   private static final Pattern WORD = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"|(\\S+)");
@@ -34,7 +34,7 @@ public final class CommandLine implements CommandParser {
     return parse(words(line));
   }
 
-  /** The words of a line; one in quotes keeps its blanks. */
+  /** Splits a line into words. A word in quotes keeps its blanks. */
   static List<String> words(String line) {
     List<String> words = new ArrayList<>();
     Matcher matcher = WORD.matcher(line);
@@ -81,7 +81,10 @@ public final class CommandLine implements CommandParser {
     return parsed.build();
   }
 
-  /** Many are used to ask with --help, before a command or behind it. */
+  /**
+   * Turns {@code --help} before or after a command into the help command, because many people type
+   * it.
+   */
   private static List<String> asHelp(List<String> words) {
     if (!words.contains("--help") && !words.contains("-h")) {
       return words;
@@ -91,7 +94,10 @@ public final class CommandLine implements CommandParser {
     return help;
   }
 
-  /** Where there are commands with one more word, that word may be misspelt. */
+  /**
+   * The error for a word too many. If there are longer commands that begin alike, the word may be a
+   * misspelt part of their name.
+   */
   private UsageException tooMuch(Command command, String word) {
     List<String> under =
         CommandHelp.under(command.getName(), commands).stream().map(Command::getName).toList();
@@ -105,13 +111,13 @@ public final class CommandLine implements CommandParser {
         "There is no command " + Words.quoted(typed) + ". " + Names.advice(typed, names));
   }
 
-  /** The command that these words begin with, if there is one. */
+  /** The command whose name these words begin with, if there is one. */
   Optional<Command> command(List<String> words) {
     return longestName(words)
         .map(named -> commands.getCommandByName(String.join(" ", words.subList(0, named))));
   }
 
-  /** How many of the words make the name of a command. */
+  /** How many of the words form the name of a command. */
   private Optional<Integer> longestName(List<String> words) {
     for (int length = Math.min(3, words.size()); length > 0; length--) {
       if (commands.getCommandByName(String.join(" ", words.subList(0, length))) != null) {

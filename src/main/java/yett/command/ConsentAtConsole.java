@@ -8,7 +8,7 @@ import yett.console.Console;
 import yett.desk.Consent;
 import yett.desk.UntrustedRules;
 
-/** Asks a person at a terminal; in a pipe nobody is asked. */
+/** Asks the person at the terminal for consent. In a pipe it asks nobody and refuses. */
 record ConsentAtConsole(Supplier<Console> console) implements Consent {
   @Override
   public boolean toRun(Collection<String> files) {

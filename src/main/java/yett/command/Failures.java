@@ -20,7 +20,7 @@ import yett.knowledge.KnowledgeException;
 import yett.rules.RuleErrors;
 
 /**
- * What becomes of a command that fails: a line on standard error, so that output can be piped, and
+ * Turns the failure of a command into a line on standard error, which keeps piped output clean, and
  * an exit status.
  */
 final class Failures implements ExitStatusExceptionMapper {
@@ -40,9 +40,9 @@ final class Failures implements ExitStatusExceptionMapper {
   }
 
   /**
-   * A command line that could not be read.
+   * Reports a command line that could not be parsed.
    *
-   * @param command which it seems to be for
+   * @param command the command that it seems to be for
    */
   void refused(UsageException wrong, List<String> words, Optional<Command> command) {
     boolean json = words.contains("--json");
@@ -53,12 +53,12 @@ final class Failures implements ExitStatusExceptionMapper {
     }
   }
 
-  /** A command begins: nothing has failed. */
+  /** Resets the status when a command begins. */
   void clear() {
     last = Sysexits.OK;
   }
 
-  /** The status of the command that began last. */
+  /** The status of the last command that was started. */
   ExitStatus last() {
     return last;
   }

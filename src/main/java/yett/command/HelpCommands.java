@@ -10,7 +10,7 @@ import yett.command.common.Completions;
 import yett.console.Block;
 import yett.console.Console;
 
-/** {@code help}: what the program can be told to do. */
+/** {@code help}: lists the commands and explains each. */
 public record HelpCommands(Console console) {
 
   @Command(

@@ -19,20 +19,23 @@ import yett.console.Console;
 import yett.console.Reply;
 
 /**
- * Asks for commands at a prompt until the person has enough. What commands show and what they fail
- * with is told elsewhere, so all that Spring Shell would print besides is left out.
+ * Prompts for commands until the person leaves. Commands print their own output and {@link
+ * Failures} reports errors, so whatever Spring Shell would print as well is suppressed.
  */
 final class InteractiveShell extends InteractiveShellRunner {
   private static final Set<String> ENOUGH = Set.of("quit", "exit");
 
-  /** Names and numbers of people are not to lie about in a history. */
+  /**
+   * Commands that are kept out of the history, because they contain people's names and telephone
+   * numbers.
+   */
   private static final Pattern OF_PEOPLE = Pattern.compile("cases\\s+(people|forget)\\b.*");
 
   private final PrintWriter none = noWriter();
 
   /**
-   * @param prompt stands before every line
-   * @param whole makes of the words that were typed those that are meant
+   * @param prompt the text before every line
+   * @param whole completes the typed words to a full command
    */
   InteractiveShell(
       Console console,
@@ -53,7 +56,7 @@ final class InteractiveShell extends InteractiveShellRunner {
         commands);
   }
 
-  /** Spring Shell ends without a word when there is no line to be had. */
+  /** Thrown when the person leaves. Spring Shell then ends without a message. */
   private static final class Left extends Exception {
     private static final long serialVersionUID = 1;
   }
@@ -79,7 +82,10 @@ final class InteractiveShell extends InteractiveShellRunner {
     };
   }
 
-  /** Spring Shell would keep to itself that there is nothing to read from. */
+  /**
+   * Reads a line. If there is nothing to read from, it says so; Spring Shell would end without a
+   * word.
+   */
   private static Reply ask(
       String prompt,
       Console console,
@@ -107,14 +113,17 @@ final class InteractiveShell extends InteractiveShellRunner {
     }
   }
 
-  /** Commands write by the console, which cleans; this one would not. */
+  /**
+   * A writer that discards everything. Commands write through the console, which cleans the text;
+   * Spring Shell's writer does not.
+   */
   static PrintWriter noWriter() {
     return new PrintWriter(Writer.nullWriter());
   }
 
   @Override
   public void print(String message) {
-    // It is told already: by the command, or by what becomes of failures.
+    // Already reported, by the command itself or by Failures.
   }
 
   @Override

@@ -9,9 +9,9 @@ import java.lang.reflect.Method;
 import java.util.Set;
 
 /**
- * Finds nothing wrong. Spring Shell has parameters validated before it calls a method; here the
- * commands say themselves what is wrong and what to type instead, and the usual validator takes
- * longer to start than they take to run.
+ * A validator that accepts everything. Spring Shell validates parameters before it calls a method.
+ * Here the commands check them and say what to type instead, and the usual validator takes longer
+ * to start than most commands take to run.
  */
 final class NoConstraints implements Validator, ExecutableValidator {
   @Override

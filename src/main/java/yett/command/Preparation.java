@@ -8,16 +8,16 @@ import yett.rules.ShippedRules;
 import yett.saying.ShippedDirections;
 
 /**
- * What no start should have to work out, when the program is built: the cards as the parser reads
- * them, the rules as classes, and what the cards' sentences mean. In one program, the two long ones
- * side by side, because everybody who builds waits for them.
+ * Computes during the build what would be slow at every start: the parsed cards, the compiled rules
+ * and the meanings of the cards' sentences. One program does all three, the two slow ones in
+ * parallel, because everybody who builds has to wait for it.
  */
 public final class Preparation {
   private Preparation() {}
 
   /**
    * @param arguments the folder with the rule base, the folder with the program's classes, and
-   *     whether the model that knows meanings is left out
+   *     whether to leave out the language model
    */
   public static void main(String[] arguments) throws Exception {
     ShippedKnowledge.main(arguments);

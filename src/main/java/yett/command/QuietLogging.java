@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.logging.LogManager;
 
 /**
- * What libraries say by way of Java's own logging: only that something is broken, on standard
- * error. Java makes one when the first library asks for a logger, if any does.
+ * Configures Java's own logging for libraries: only severe errors, on standard error. Java creates
+ * an instance when the first library asks for a logger.
  */
 public final class QuietLogging {
   private static final String SETTING = "java.util.logging.config.class";

@@ -15,19 +15,23 @@ import yett.files.NativeLibrary;
 import yett.meaning.Meanings;
 
 /**
- * A short interview with nobody, when the program is built: Java notes which classes it loads and
- * keeps them in an archive, from which a start takes them ready-made. It works in a folder of its
- * own and leaves nothing behind.
+ * Runs a short interview during the build. Java notes which classes it loads and puts them in an
+ * archive, which makes later starts faster. It works in a temporary folder and leaves nothing
+ * behind.
  */
 public final class Rehearsal {
-  /** A case as far as the first checks, and what people ask of it; the answers matter little. */
+  /**
+   * Answers that lead a case to its first checks, and the usual requests. Their content hardly
+   * matters.
+   */
   private static final String ANSWERS =
       "0\n\nstays-open\n0\nwhy\nbelief\nhelp\nunknown\n1\nback\ncorrect\n\nsave\n";
 
   private Rehearsal() {}
 
   /**
-   * @param arguments a folder for the native library, which every start would unpack otherwise
+   * @param arguments the folder for the unpacked native library; without it every start would
+   *     unpack it again
    */
   public static void main(String[] arguments) throws IOException {
     Path natives = Path.of(arguments[0]);

@@ -8,7 +8,8 @@ import yett.command.common.UsageException;
 import yett.desk.RuleBaseChoice;
 
 /**
- * The options that choose a rule base and its language, which stand before or behind any command.
+ * Reads the options that choose a rule base and its language. They may stand before or after any
+ * command.
  */
 final class RuleBaseOptions {
   private static final String FOLDER = "--knowledge";
@@ -20,7 +21,7 @@ final class RuleBaseOptions {
   /**
    * The choice that a command line makes.
    *
-   * @param words is given the words that are left
+   * @param words receives the words that are left
    * @throws UsageException if an option has no folder
    */
   static RuleBaseChoice take(RuleBaseChoice usual, List<String> typed, List<String> words) {

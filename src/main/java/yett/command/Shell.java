@@ -16,7 +16,7 @@ import yett.command.common.UsageException;
 import yett.command.diagnose.Ears;
 import yett.console.Block;
 
-/** Runs the command of the command line, or asks for commands until the person has enough. */
+/** Runs the command of the command line, or prompts for commands until the person leaves. */
 public final class Shell {
   private static final String GREETING =
       "Yett finds out why a sliding gate will not run. Type diagnose to begin, help for all"
@@ -35,16 +35,17 @@ public final class Shell {
   }
 
   /**
-   * Runs the command that the words make, or asks for commands if there are none.
+   * Runs the command given by the words, or prompts for commands if there are none.
    *
    * @param environment settings: {@code YETT_HOME} and others, {@code TERM}, {@code COLUMNS}
-   * @return the exit status of the command, or of the last one, after the BSD list sysexits
+   * @return the exit status of the command, or of the last one, as numbered by the BSD list
+   *     sysexits
    */
   public static int run(Map<String, String> environment, String... words) {
     return run(environment, Clock.systemUTC(), words);
   }
 
-  /** The same on the day that a clock tells: visits of years can be tried in one. */
+  /** The same with another clock, so that visits over years can be tried in one run. */
   public static int run(Map<String, String> environment, Clock clock, String... words) {
     QuietLogging.choose();
     try (Workplace place = new Workplace(environment, clock)) {

@@ -24,7 +24,7 @@ import yett.practice.Level;
 import yett.worksheet.Worksheet;
 import yett.worksheet.catalogue.Catalogue;
 
-/** What can stand behind the name of a command, and behind an option that takes a value. */
+/** Completions of the words after a command's name and after an option that takes a value. */
 final class WordCompletions {
   private final Desk desk;
   private final CommandRegistry commands;
@@ -47,7 +47,7 @@ final class WordCompletions {
             "to", files);
   }
 
-  /** What completes the words of a command, by the name in its annotation. */
+  /** The provider that completes a command's words, by the name in the command's annotation. */
   CompletionProvider named(String name) {
     CompletionProvider words =
         switch (name) {
@@ -68,7 +68,7 @@ final class WordCompletions {
                 .apply(context);
   }
 
-  /** The next word of each name that begins as typed. */
+  /** The next word of each command name that begins with what was typed. */
   private List<CompletionProposal> commandNames(CompletionContext context) {
     String typed =
         context.getWords().subList(0, context.getWordIndex()).stream()

@@ -13,7 +13,7 @@ import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.RuleBaseChoice;
 
-/** What commands work with: a desk, and a person or a pipe before it. */
+/** What commands work with: a desk, and the console or streams that show its output. */
 final class Workplace implements AutoCloseable {
   private final Map<String, String> environment;
   private final DataDirectory directory;
@@ -44,23 +44,23 @@ final class Workplace implements AutoCloseable {
     return console;
   }
 
-  /** The standard streams, for what is no screen. */
+  /** The standard streams, for output that is not a screen. */
   public StandardStreams output() {
     return output;
   }
 
-  /** The file of commands that were typed. */
+  /** The history file of typed commands. */
   Path history() {
     return directory.data().resolve("commands.history");
   }
 
-  /** Where mistakes of the program are noted. */
+  /** The file in which the program's own mistakes are noted. */
   public Mistakes mistakes() {
     return new Mistakes(directory.data());
   }
 
   /**
-   * Takes the options that choose a rule base, for this command line alone; returns the other
+   * Applies the options that choose a rule base to this command line alone; returns the other
    * words.
    */
   public List<String> choose(List<String> typed) {

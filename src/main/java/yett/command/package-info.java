@@ -1,2 +1,2 @@
-/** The commands, put together, and the shell that runs them. */
+/** Assembles the commands and runs them in a shell. */
 package yett.command;

@@ -5,18 +5,18 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * A piece of a screen. Blocks are shown one below the other, so that a screen reader says them in
- * the order they were meant; headings hang to the left of everything else.
+ * A piece of a screen. Blocks are shown one below the other, so that a screen reader reads them in
+ * the intended order. All except headings are indented.
  */
 public sealed interface Block {
 
-  /** A heading, set off from what stands above it by an empty line. */
+  /** A heading, with an empty line above it. */
   record Heading(Text text) implements Block {}
 
   /** Running text. */
   record Paragraph(Text text) implements Block {}
 
-  /** Things to choose from or to do in order, each under a label to type or to refer to. */
+  /** Entries to choose from or to do in order, each with a label to type or to refer to. */
   record Numbered(List<Item> items) implements Block {
     public Numbered {
       items = List.copyOf(items);
@@ -44,7 +44,7 @@ public sealed interface Block {
   /** A safety message under its signal word. */
   record Signal(SignalWord word, Text text) implements Block {}
 
-  /** Shares of a whole, each said in words and, where there is room, drawn. */
+  /** Shares of a whole, each given in words and, if there is room, drawn. */
   record Bars(List<Bar> bars) implements Block {
     public Bars {
       bars = List.copyOf(bars);
@@ -55,7 +55,7 @@ public sealed interface Block {
    * One line of {@link Bars}.
    *
    * @param fraction length of the bar, 0 to 1
-   * @param inWords the same number as a person would say it ("62 in 100")
+   * @param inWords the same number in words ("62 in 100")
    * @throws IllegalArgumentException if the fraction is outside 0 to 1
    */
   record Bar(String label, double fraction, String inWords) {
@@ -68,13 +68,13 @@ public sealed interface Block {
   }
 
   /**
-   * A curve, drawn as wide as the page allows. It says nothing to a screen reader, so what matters
-   * in it is said in words above it.
+   * A curve, drawn as wide as the page allows. A screen reader cannot read it, so what matters in
+   * it is said in words above it.
    *
    * @param points from left to right, two or more
-   * @param levels lines across the drawing, each under its name
-   * @param across what runs from left to right, with its unit
-   * @param up what runs upwards, with its unit
+   * @param levels horizontal lines across the drawing, each with its label
+   * @param across the quantity from left to right, with its unit
+   * @param up the quantity upwards, with its unit
    * @throws IllegalArgumentException if there are too few points, they do not run to the right, or
    *     a number is not finite
    */
@@ -102,7 +102,7 @@ public sealed interface Block {
     }
   }
 
-  /** A line across a {@link Plot}; the label is a number or a short word. */
+  /** A horizontal line in a {@link Plot}; the label is a number or a short word. */
   record Level(String label, double up) {
     public Level {
       if (!Double.isFinite(up)) {

@@ -9,7 +9,7 @@ final class Characters {
   private static final int ZERO_WIDTH_JOINER = 0x200D;
   private static final int FIRST_THAT_JOINS = 0x0590;
 
-  /** Characters of the trade that a plain terminal lacks, as they are written without them. */
+  /** ASCII spellings of characters of the trade that a plain terminal lacks. */
   private static final Map<Integer, String> ASCII =
       Map.ofEntries(
           Map.entry(0x2010, "-"),
@@ -56,7 +56,7 @@ final class Characters {
     return Character.isWhitespace(c) && !isSeparatorControl(c) || Character.isSpaceChar(c);
   }
 
-  /** Whether a character may do something to a screen instead of standing on it. */
+  /** Whether a character may control a screen instead of being shown. */
   static boolean steers(int c) {
     int type = Character.getType(c);
     return Character.isISOControl(c)
@@ -67,8 +67,8 @@ final class Characters {
   }
 
   /**
-   * Text without format characters that show nothing (byte order mark, soft hyphen, direction
-   * overrides). Joiners stay where a script or a picture needs them.
+   * Text without invisible format characters (byte order mark, soft hyphen, direction overrides).
+   * Joiners stay where a script or an emoji needs them.
    */
   static String visible(String text) {
     StringBuilder out = new StringBuilder(text.length());
@@ -86,14 +86,17 @@ final class Characters {
     return c == ZERO_WIDTH_JOINER || c == ZERO_WIDTH_NON_JOINER;
   }
 
-  /** Latin, Greek and Cyrillic join nothing: a joiner in them only makes two names look alike. */
+  /**
+   * Whether the script uses joiners. Latin, Greek and Cyrillic do not; there a joiner would only
+   * make two different names look alike.
+   */
   private static boolean joins(int before) {
     return before >= FIRST_THAT_JOINS && !isJoiner(before) && !isSpace(before);
   }
 
   /**
-   * Text that cannot steer a terminal, whoever wrote it: no control characters, no direction
-   * overrides, ordinary and no-break spaces only.
+   * Text that cannot control a terminal, whoever wrote it: without control characters and direction
+   * overrides, and with ordinary and no-break spaces only.
    */
   static String forScreen(String text) {
     StringBuilder out = new StringBuilder(text.length());
@@ -105,7 +108,7 @@ final class Characters {
     return out.toString();
   }
 
-  /** The nearest writing in ASCII; a no-break space stays, for the line breaker to see. */
+  /** The nearest ASCII spelling. No-break spaces stay, because the line breaker needs them. */
   static String toAscii(String text) {
     StringBuilder out = new StringBuilder(text.length());
     int[] characters = text.codePoints().toArray();
@@ -116,7 +119,10 @@ final class Characters {
     return out.toString();
   }
 
-  /** What keeps 7½ from becoming 71/2, and 10² from becoming 102. */
+  /**
+   * The character to insert before a fraction or a superscript, so that 7½ does not become 71/2,
+   * nor 10² 102.
+   */
   private static String joint(int before, int c) {
     if (isSuperscript(c)) {
       return isSuperscript(before) ? "" : "^";

@@ -4,8 +4,8 @@ import java.text.Normalizer;
 import java.util.Optional;
 
 /**
- * A raw line made safe to interpret, or the reason it was refused. A doubtful line is refused
- * rather than repaired: dropping a backspace from "24^H3 V" would invent a reading.
+ * A typed line made safe to interpret, or the reason for refusing it. A doubtful line is refused
+ * and not repaired: dropping a backspace from "24^H3 V" would invent a reading.
  */
 record Cleaned(String text, Optional<String> refusal) {
   static final int LONGEST = 2_000;
@@ -29,7 +29,7 @@ record Cleaned(String text, Optional<String> refusal) {
     return new Cleaned("", Optional.of(why));
   }
 
-  /** Spaces of all kinds, and the line ends of a paste, become ordinary spaces. */
+  /** The text with all kinds of spaces, and the line ends of a paste, as ordinary spaces. */
   private static String withoutInvisible(String raw) {
     return Characters.visible(raw.replace("\r\n", "\n"))
         .codePoints()

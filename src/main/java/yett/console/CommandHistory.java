@@ -11,8 +11,8 @@ import yett.files.OwnFiles;
 import yett.files.WholeFile;
 
 /**
- * Commands of earlier days, for the arrow keys: in a file that is its owner's alone. One that
- * cannot be read or written is done without, as nothing depends on it.
+ * Commands of earlier days, for the arrow keys, in a file that only its owner can read. If the file
+ * cannot be read or written, there is no history; nothing depends on it.
  */
 public final class CommandHistory {
   /** A settled choice: more than anybody steps through. */
@@ -51,7 +51,7 @@ public final class CommandHistory {
         }
       }
     } catch (IOException e) {
-      // the next start does without this one
+      // The next start has no history.
     }
   }
 

@@ -2,20 +2,21 @@ package yett.console;
 
 import java.util.List;
 
-/** What the Tab key offers for a command that is being typed. */
+/** Finds what the Tab key offers for a command that is being typed. */
 @FunctionalInterface
 public interface Completer {
   /**
-   * A line that may come of it.
+   * A possible completion of the line.
    *
-   * @param line all of it, not only what is added
-   * @param shown what stands for it in a list of several
-   * @param whole whether its last word is at its end, so that a blank may follow
+   * @param line the whole line, not only what is added
+   * @param shown its form in a list of several completions
+   * @param whole whether its last word is complete, so that a blank may follow
    */
   record Completion(String line, String shown, boolean whole) {}
 
   /**
-   * Lines that begin with what is typed; others are left out by whoever asks.
+   * Lines that the typed text may be completed to. The caller leaves out those that do not begin
+   * with it.
    *
    * @param typed the line up to the cursor
    */

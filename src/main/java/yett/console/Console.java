@@ -2,18 +2,22 @@ package yett.console;
 
 import java.util.List;
 
-/** Where the program and a person (or a file of answers) talk. */
+/**
+ * The input and output through which the program talks with a person, or reads a file of answers.
+ */
 public interface Console {
 
-  /** Columns a line may fill, 40 to 120; follows the window when it is resized. */
+  /** Columns of a line, 40 to 120; follows the window when it is resized. */
   int width();
 
-  /** Lines that are seen at once; without end where nothing scrolls away unread. */
+  /**
+   * Lines that are visible at once; {@link Integer#MAX_VALUE} if nothing can scroll away unread.
+   */
   default int height() {
     return Integer.MAX_VALUE;
   }
 
-  /** Lines that blocks take. */
+  /** How many lines the blocks take. */
   int lines(List<Block> blocks);
 
   /** Shows blocks, one below the other. */
@@ -36,26 +40,26 @@ public interface Console {
   /**
    * Asks for a line.
    *
-   * @param completions whole answers that the Tab key offers, where there is one; any other answer
-   *     is as good
+   * @param completions whole answers that the Tab key offers, if there is one; other answers are
+   *     allowed
    */
   Reply ask(String prompt, List<String> completions);
 
   /**
    * Asks for a command of the program.
    *
-   * @param completer what the Tab key offers, where there is one
-   * @param history what the arrow keys bring back, where there are any; the caller adds to it
+   * @param completer finds what the Tab key offers, if there is one
+   * @param history what the arrow keys bring back, if there are any; the caller adds to it
    */
   default Reply askCommand(String prompt, Completer completer, CommandHistory history) {
     return ask(prompt);
   }
 
-  /** Whether a person sits at a terminal, rather than a file or another program. */
+  /** Whether a person sits at a terminal; false for a file or another program. */
   boolean interactive();
 
   /**
-   * Begins to report how far a longer job is: on standard error, if that is a terminal.
+   * Begins to report the progress of a longer job, on standard error if that is a terminal.
    *
    * @param total number of steps
    */

@@ -18,13 +18,15 @@ import org.jline.terminal.spi.SystemStream;
 import org.jline.terminal.spi.TerminalExt;
 import yett.files.NativeLibrary;
 
-/** Chooses the console that suits where the program runs. */
+/** Chooses the console that suits the place where the program runs. */
 public final class Consoles {
   private static final String ANY_TYPE_BUT_DUMB = "ansi";
 
   private Consoles() {}
 
-  /** The native part of the terminal library; to be shared before a console is chosen. */
+  /**
+   * The native part of the terminal library. Call {@code share} on it before a console is chosen.
+   */
   public static NativeLibrary nativeLibrary() {
     return new NativeLibrary(
         "library.jline.path",
@@ -34,9 +36,9 @@ public final class Consoles {
 
   /**
    * A console on the standard streams: with line editing if a person sits at a terminal that is not
-   * dumb, plain otherwise. Call it once.
+   * dumb, otherwise plain. Call it once.
    *
-   * @param environment TERM, NO_COLOR and COLUMNS count
+   * @param environment its TERM, NO_COLOR and COLUMNS are used
    */
   public static Console choose(Map<String, String> environment) {
     Optional<Terminal> terminal = systemTerminal(isDumb(environment));
@@ -48,7 +50,7 @@ public final class Consoles {
     return plain(environment, terminal.isPresent(), watched);
   }
 
-  /** A console on a terminal that is already open and is a real one. */
+  /** A console on a real terminal that is already open. */
   public static Console on(Terminal terminal, Map<String, String> environment) {
     PrintStream progress = progress(showsErrors(terminal));
     progress.print(Starting.cleared());
@@ -56,7 +58,7 @@ public final class Consoles {
     return new TerminalConsole(terminal, progress, hasColour(environment));
   }
 
-  /** Edits a line on a terminal that is not there, so that what it takes is loaded. */
+  /** Edits a line on a simulated terminal, so that the classes needed for it are loaded. */
   public static void rehearse() throws IOException {
     InputStream typed = new ByteArrayInputStream("sa\t\r".getBytes(StandardCharsets.UTF_8));
     try (Terminal nowhere =
@@ -70,14 +72,17 @@ public final class Consoles {
     }
   }
 
-  /** Whether standard error is on the terminal, too. */
+  /** Whether standard error goes to the terminal as well. */
   private static boolean showsErrors(Terminal terminal) {
     return terminal instanceof TerminalExt real
         && real.getProvider() != null
         && real.getProvider().isSystemStream(SystemStream.Error);
   }
 
-  /** How far a job is, is for somebody who waits; a log or a pipe gets the result. */
+  /**
+   * Where progress is shown. It is for somebody who is waiting; a log or a pipe gets only the
+   * result.
+   */
   private static PrintStream progress(boolean watched) {
     return watched ? utf8(StandardStreams.err()) : new PrintStream(OutputStream.nullOutputStream());
   }
@@ -92,8 +97,9 @@ public final class Consoles {
   }
 
   /**
-   * The terminal, if both standard input and standard output are one. Asking in a type's name that
-   * is not dumb matters: for a dumb one JLine hands out a stand-in without looking.
+   * The terminal, if both standard input and standard output are one. The type has to be asked for
+   * explicitly if it is dumb, because for a dumb terminal JLine returns a substitute without
+   * checking.
    */
   private static Optional<Terminal> systemTerminal(boolean dumb) {
     if (!atTerminal()) {
@@ -112,11 +118,11 @@ public final class Consoles {
   }
 
   /**
-   * Whether both standard input and standard output are a terminal. Java knows sooner than JLine,
-   * which would start another program to be sure.
+   * Whether both standard input and standard output are a terminal. Java can tell faster than
+   * JLine, which would start another program to find out.
    */
   public static boolean atTerminal() {
-    // Newer ones would put a line editor of their own here, terminal or not.
+    // Newer JDKs would otherwise start a line editor of their own, even without a terminal.
     System.setProperty("jdk.console", "java.base");
     return System.console() != null;
   }
@@ -125,7 +131,7 @@ public final class Consoles {
     try {
       terminal.close();
     } catch (IOException e) {
-      // Closing only restores settings that nothing has changed yet.
+      // Closing only restores settings, and none were changed yet.
     }
   }
 
@@ -143,7 +149,10 @@ public final class Consoles {
     return columns.matches("[1-9]\\d{0,3}") ? Integer.parseInt(columns) : Layout.USUAL;
   }
 
-  /** The machine's own character set; JDK 17 has no {@code stdout.encoding} for a pipe. */
+  /**
+   * Whether the machine's own character set is UTF-8; JDK 17 has no {@code stdout.encoding} for a
+   * pipe.
+   */
   private static boolean isUtf8() {
     String name = System.getProperty("stdout.encoding", System.getProperty("native.encoding", ""));
     return name.equalsIgnoreCase(StandardCharsets.UTF_8.name());

@@ -1,10 +1,10 @@
 package yett.console;
 
 /**
- * The page to write on.
+ * The size and abilities of a screen.
  *
- * @param width columns a line may fill; brought into 40 to 120, as longer lines are hard to follow
- *     and shorter ones leave no room for a reading beside its name
+ * @param width columns of a line; brought into 40 to 120, because longer lines are hard to follow
+ *     and shorter ones leave no room for a reading next to its name
  * @param colour whether emphasis and signal words may be coloured
  * @param unicode whether characters beyond ASCII can be shown
  */

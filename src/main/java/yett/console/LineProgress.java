@@ -2,7 +2,10 @@ package yett.console;
 
 import java.io.PrintStream;
 
-/** One line that overwrites itself; without escape codes, so that any terminal can show it. */
+/**
+ * Shows progress in one line that overwrites itself. It uses no escape codes, so that any terminal
+ * can show it.
+ */
 final class LineProgress implements Progress {
   private final PrintStream err;
   private final String what;
@@ -28,7 +31,7 @@ final class LineProgress implements Progress {
 
   private void draw() {
     String line = Percentage.line(what, done, total);
-    // The last column stays free: writing into it makes some terminals begin a new line.
+    // The last column stays free, because some terminals begin a new line when it is written.
     if (line.equals(shown) || Wrapping.columns(line) >= width) {
       return;
     }

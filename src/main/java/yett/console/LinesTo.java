@@ -5,7 +5,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
 
-/** A stream that hands on what is printed to it, line by line. */
+/** A stream that passes on what is printed to it, line by line. */
 final class LinesTo extends OutputStream {
   private static final int LONGEST = 64 << 10;
 

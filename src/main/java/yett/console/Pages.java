@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A screen in pages, so that nothing scrolls away that must be read. It is parted between blocks,
- * or between the items of a list that is longer than a page; a heading stands over each page.
+ * Divides a screen into pages, so that nothing that must be read scrolls away. It is divided
+ * between blocks, or between the items of a list that is longer than a page. The heading is
+ * repeated on each page.
  */
 public final class Pages {
-  /** The line typed before, the prompt, and one to see that it goes on. */
+  /** Lines to leave free: the line typed before, the prompt, and one line of the text to come. */
   private static final int SPARE = 3;
 
-  /** A window of fewer lines scrolls whatever is done. */
+  /** In a window of fewer lines, text scrolls away in any case. */
   private static final int LEAST = 12;
 
   private static final int PROMPT = 2;
@@ -25,7 +26,7 @@ public final class Pages {
     this.room = height == Integer.MAX_VALUE ? height : height - SPARE;
   }
 
-  /** One or more, in order. */
+  /** The pages in order; at least one. */
   public List<List<Block>> of(List<Block> blocks) {
     if (fits(blocks)) {
       return List.of(blocks);
@@ -37,7 +38,7 @@ public final class Pages {
     return new Filling(head).of(blocks.subList(head.size(), blocks.size()));
   }
 
-  /** Whether something goes under so many lines, with its prompt, and nothing scrolls away. */
+  /** Whether the blocks with their prompt fit below this many lines without scrolling. */
   public boolean hasRoom(int lines, List<Block> blocks) {
     return room == Integer.MAX_VALUE
         || lines + Math.min(room, console.lines(blocks)) <= room + SPARE - PROMPT;
@@ -47,7 +48,7 @@ public final class Pages {
     return console.lines(blocks) <= room;
   }
 
-  /** Pages that are being filled, each under the same heading. */
+  /** Fills pages, each under the same heading. */
   private final class Filling {
     private final List<Block> head;
     private final List<List<Block>> pages = new ArrayList<>();
@@ -81,7 +82,7 @@ public final class Pages {
       return fits(with(head, block));
     }
 
-    /** A new page; a heading that stands last goes over to it. */
+    /** Begins a new page; a heading at the end of the old one moves to it. */
     private void turn() {
       Block last = page.get(page.size() - 1);
       boolean over = last instanceof Block.Heading && page.size() > head.size() + 1;
@@ -89,7 +90,7 @@ public final class Pages {
       page = new ArrayList<>(over ? List.of(last) : head);
     }
 
-    /** A list longer than a page fills each as far as it goes. */
+    /** Divides a list that is longer than a page over several pages. */
     private void items(Block.Numbered list) {
       List<Block.Item> part = new ArrayList<>();
       for (Block.Item item : list.items()) {

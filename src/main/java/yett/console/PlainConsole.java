@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A console over streams, for pipes and for terminals that know no escape codes; it never writes
- * one. When no person types, each answer is written behind its prompt, so that the output reads as
- * the conversation it records.
+ * A console over streams, for pipes and for terminals without escape codes; it never writes one. If
+ * no person types, each answer is written after its prompt, so that the output reads like the
+ * conversation.
  */
 public final class PlainConsole implements Console {
   private final Utf8Lines in;
@@ -20,10 +20,10 @@ public final class PlainConsole implements Console {
   private final boolean interactive;
 
   /**
-   * @param in read one line at a time, never beyond it
-   * @param out anything but bytes of UTF-8 would garble what the layout allows
-   * @param layout colour in it is ignored
-   * @param interactive whether a person types, and the terminal shows it
+   * @param in read one line at a time, never beyond its end
+   * @param out has to write UTF-8, otherwise characters that the layout allows are garbled
+   * @param layout its colour is ignored
+   * @param interactive whether a person types, and the terminal shows what they type
    */
   public PlainConsole(
       InputStream in, PrintStream out, PrintStream err, Layout layout, boolean interactive) {

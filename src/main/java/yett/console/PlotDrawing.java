@@ -9,7 +9,7 @@ import java.util.function.UnaryOperator;
 
 /**
  * Draws a {@link Block.Plot} with plain characters, so that it looks the same in a window, in a
- * pipe and on paper. Each column shows from the least to the greatest value of its part of the
+ * pipe and on paper. Each column reaches from the least to the greatest value of its part of the
  * curve, so that no peak is lost between two columns.
  */
 final class PlotDrawing {
@@ -28,7 +28,7 @@ final class PlotDrawing {
   private final double top;
 
   /**
-   * @param width columns a line may fill
+   * @param width columns of a line
    * @param safe makes a label safe to show
    */
   PlotDrawing(Block.Plot plot, int width, UnaryOperator<String> safe) {
@@ -103,7 +103,7 @@ final class PlotDrawing {
     }
   }
 
-  /** The value on the straight line to a point from the one before it. */
+  /** The interpolated value between a point and the one before it. */
   private double between(int next, double across) {
     Block.Point to = plot.points().get(next);
     Block.Point from = plot.points().get(next - 1);
@@ -115,7 +115,7 @@ final class PlotDrawing {
     return (int) Math.round((top - up) / (top - bottom) * (ROWS - 1));
   }
 
-  /** The lower edge with its ticks, the numbers under it, and what they are. */
+  /** The lower edge with its ticks, their numbers, and the name of the quantity. */
   private List<String> axis() {
     StringBuilder edge = new StringBuilder("-".repeat(columns));
     StringBuilder numbers = new StringBuilder(" ".repeat(columns));
@@ -139,7 +139,7 @@ final class PlotDrawing {
         indent + "  " + safe.apply(plot.across()));
   }
 
-  /** 1, 2 or 5 times a power of ten, not below a size. */
+  /** The least number of at least this size that is 1, 2 or 5 times a power of ten. */
   private static double step(double size) {
     double power = Math.pow(10, Math.floor(Math.log10(size)));
     for (int times : new int[] {1, 2, 5}) {

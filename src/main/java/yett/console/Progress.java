@@ -1,9 +1,9 @@
 package yett.console;
 
-/** How far a longer job is. Close it when the job ends, finished or not. */
+/** Shows the progress of a longer job. Close it when the job ends, finished or not. */
 public interface Progress extends AutoCloseable {
 
-  /** One more step is done; steps beyond the total are not shown. */
+  /** Counts one more step; steps beyond the total are not shown. */
   void step();
 
   @Override

@@ -19,9 +19,9 @@ import org.jline.utils.AttributedStringBuilder;
 import org.jline.utils.AttributedStyle;
 
 /**
- * Writes blocks as text. With and without colour the characters are the same, so nothing is lost
- * where colour is; only the sixteen basic colours are used, and a coloured background always brings
- * its own foreground, so that it reads on light and dark screens.
+ * Writes blocks as text. The characters are the same with and without colour, so that nothing is
+ * lost without it. Only the sixteen basic colours are used, and a coloured background always has
+ * its own foreground colour, so that it can be read on light and dark screens.
  */
 public final class Renderer {
   private static final int BASIC_COLOURS = 16;
@@ -48,12 +48,12 @@ public final class Renderer {
         .collect(Collectors.joining());
   }
 
-  /** Words that stand on a line with others, such as a prompt: safe to show, but not broken. */
+  /** Words that share a line with others, such as a prompt: made safe to show, but not broken. */
   static String inline(String words, Layout layout) {
     return new Renderer(layout).forScreen(words).replace('\u00A0', ' ');
   }
 
-  /** A prompt, broken at spaces where it is wider than the screen; what is typed follows it. */
+  /** A prompt, broken at spaces if it is wider than the screen; what is typed follows it. */
   static String prompt(String words, Layout layout) {
     String inline = inline(words, layout);
     String asked = inline.stripTrailing();
@@ -142,9 +142,9 @@ public final class Renderer {
   }
 
   /**
-   * The colours of ANSI Z535.1, as near as sixteen come: there is no orange, and the darker yellow
-   * is the one most screens show as orange or amber. Black is not bold, as some terminals would
-   * turn it grey.
+   * The colours of ANSI Z535.1, as near as sixteen allow. There is no orange; the darker yellow is
+   * the one that most screens show as orange or amber. Black is not bold, because some terminals
+   * would turn it grey.
    */
   private static AttributedStyle panel(SignalWord word) {
     return switch (word) {
@@ -155,7 +155,10 @@ public final class Renderer {
     };
   }
 
-  /** Label, number, drawing: in this order each line makes sense before the drawing is reached. */
+  /**
+   * Adds label, number and drawing in this order, so that each line makes sense before the drawing
+   * is reached.
+   */
   private void add(Block.Bars bars) {
     int words = widest(bars.bars().stream().map(Block.Bar::inWords));
     int half = (layout.width() - MARGIN.length()) / 2;
@@ -205,9 +208,9 @@ public final class Renderer {
     add(Wrapping.columns(first), first, text);
   }
 
-  /** Adds text behind {@code first}, its further lines indented. */
+  /** Adds text after {@code first}; its further lines are indented. */
   private void add(int indent, AttributedString first, AttributedString text) {
-    // A label may be as long as a word to type gets, but text must keep some room beside it.
+    // A label may be as long as the longest word to type, but has to leave some room for the text.
     int room = Math.max(layout.width() / 3, layout.width() - indent);
     if (Wrapping.columns(first) > layout.width() - room) {
       Wrapping.lines(joined(first, text), layout.width() - MARGIN.length())
@@ -225,7 +228,7 @@ public final class Renderer {
     }
   }
 
-  /** A label with nothing behind it still shows. */
+  /** Adds a label even if no text follows it. */
   private void addUnlessBlank(AttributedString label) {
     int end = label.toString().stripTrailing().length();
     if (end > 0) {
@@ -264,7 +267,10 @@ public final class Renderer {
     return layout.unicode() ? safe : Characters.toAscii(safe);
   }
 
-  /** A name or a number: stands in a column, so blanks at its ends would only shift things. */
+  /**
+   * A name or a number without blanks at its ends, because it is shown in a column and they would
+   * shift it.
+   */
   private String label(String text) {
     return forScreen(text).replaceAll(" +", " ").replaceAll("^[ \u00A0]+|[ \u00A0]+$", "");
   }

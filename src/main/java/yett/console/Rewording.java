@@ -2,7 +2,7 @@ package yett.console;
 
 import java.util.function.UnaryOperator;
 
-/** Blocks with every sentence said in another way. */
+/** Changes every sentence of blocks by a function. */
 public final class Rewording {
   private final UnaryOperator<String> said;
 

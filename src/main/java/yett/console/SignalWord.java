@@ -2,12 +2,12 @@ package yett.console;
 
 /** The signal words of ANSI Z535.6, gravest first. */
 public enum SignalWord {
-  /** Will kill or badly hurt if not avoided. */
+  /** A hazard that will kill or badly injure if not avoided. */
   DANGER,
-  /** Could kill or badly hurt if not avoided. */
+  /** A hazard that could kill or badly injure if not avoided. */
   WARNING,
-  /** Could hurt somewhat if not avoided. */
+  /** A hazard that could injure lightly if not avoided. */
   CAUTION,
-  /** About damage to things, not harm to people. */
+  /** About damage to things, not injury to people. */
   NOTICE
 }

@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The two standard streams. With the {@link Console}, the only way out of the program: whatever a
- * card, a file or a caller wrote is cleaned here, so that it can steer no terminal.
+ * The two standard streams. They and the {@link Console} are the program's only output. Text from
+ * cards, files or callers is cleaned here, so that it cannot control a terminal.
  */
 public final class StandardStreams {
   private static PrintStream ownOut;
@@ -18,7 +18,9 @@ public final class StandardStreams {
   private final PrintStream out;
   private final PrintStream err;
 
-  /** Columns of the screen on which messages are read; none where nobody reads them at once. */
+  /**
+   * Columns of the screen on which messages are read; unlimited if nobody reads them on a screen.
+   */
   private IntSupplier width = () -> Integer.MAX_VALUE;
 
   StandardStreams(PrintStream out, PrintStream err) {
@@ -31,10 +33,10 @@ public final class StandardStreams {
   }
 
   /**
-   * Keeps the standard streams for the program's own words from here on, once for a whole run. What
-   * libraries print would be neither cleaned nor understood at a gate.
+   * Reserves the standard streams for the program's own output, for the whole run. Output of
+   * libraries would be neither cleaned nor understood at a gate.
    *
-   * @param strangers is given each line that somebody else prints
+   * @param strangers receives each line that other code prints
    */
   public static synchronized void keepForOwnWords(Consumer<String> strangers) {
     ownOut = System.out;
@@ -51,14 +53,17 @@ public final class StandardStreams {
     return ownErr == null ? System.err : ownErr;
   }
 
-  /** Text that is laid out already, such as Markdown, on standard output; one line or several. */
+  /**
+   * Prints text that is already laid out, such as Markdown, on standard output; one line or
+   * several.
+   */
   public void print(String text) {
     out.println(cleaned(text));
   }
 
   /**
-   * JSON on standard output. Nothing is taken away: what could steer a terminal stands in JSON's
-   * own escapes, and any reader of JSON gets it back.
+   * Prints JSON on standard output. Nothing is removed: characters that could control a terminal
+   * are written as JSON escapes, which any reader of JSON decodes.
    *
    * @param json one value or several, each on lines of its own
    */
@@ -68,12 +73,12 @@ public final class StandardStreams {
     }
   }
 
-  /** Breaks messages between words from here on, where they are read on a screen so wide. */
+  /** From now on, breaks messages between words for a screen of this width. */
   public void fold(IntSupplier columns) {
     width = columns;
   }
 
-  /** A message on standard error, so that output can be piped; one line or several. */
+  /** Prints a message on standard error, which keeps piped output clean; one line or several. */
   public void tell(String message) {
     int columns = width.getAsInt();
     Stream.of(cleaned(message).split("\n", -1))
@@ -85,7 +90,7 @@ public final class StandardStreams {
         .forEach(err::println);
   }
 
-  /** Whether something for standard output did not get there: a full disk, a closed pipe. */
+  /** Whether some standard output was lost because of a full disk or a closed pipe. */
   public boolean lost() {
     return out.checkError();
   }

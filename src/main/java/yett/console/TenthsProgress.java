@@ -2,7 +2,9 @@ package yett.console;
 
 import java.io.PrintStream;
 
-/** A plain line at every tenth of the job, for terminals that cannot overwrite. */
+/**
+ * Shows progress as a plain line at every tenth of the job, for terminals that cannot overwrite.
+ */
 final class TenthsProgress implements Progress {
   private final PrintStream err;
   private final String what;
@@ -31,6 +33,6 @@ final class TenthsProgress implements Progress {
 
   @Override
   public void close() {
-    // Each line stands by itself; nothing is left to tidy.
+    // Each line is complete; nothing has to be cleaned up.
   }
 }

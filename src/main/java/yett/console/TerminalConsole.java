@@ -16,8 +16,8 @@ import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 
 /**
- * A console on a terminal, with line editing. Earlier answers come back with the arrow keys; they
- * are kept in memory only, as an answer may hold a person's name.
+ * A console on a terminal, with line editing. The arrow keys bring back earlier answers; they are
+ * kept in memory only, because an answer may contain a person's name.
  */
 public final class TerminalConsole implements Console {
   private final Terminal terminal;
@@ -28,14 +28,15 @@ public final class TerminalConsole implements Console {
   private LineReader commandReader;
 
   /**
-   * @param err where progress goes: that terminal, or nowhere
+   * @param err where progress is shown: that terminal, or nowhere
    */
   public TerminalConsole(Terminal terminal, PrintStream err, boolean colour) {
     this.terminal = terminal;
     this.err = err;
     this.colour = colour;
     if (terminal.getWidth() <= 0 || terminal.getHeight() <= 0) {
-      // Serial lines and some containers do not tell; JLine cannot draw a prompt on nothing.
+      // Serial lines and some containers do not report a size, and JLine cannot draw a prompt in no
+      // space.
       terminal.setSize(new Size(Layout.USUAL, Layout.USUAL_ROWS));
     }
     this.reader =
@@ -51,9 +52,9 @@ public final class TerminalConsole implements Console {
         .terminal(terminal)
         .parser((line, cursor, context) -> new WholeLine(line, cursor))
         .completer(completer)
-        // An answer is taken as typed: "!" and "\\" mean nothing.
+        // An answer is taken as typed: "!" and "\\" have no meaning.
         .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-        // A plain list below the prompt: the menu would be drawn in colours of its own.
+        // A plain list below the prompt, because JLine would draw the menu in its own colours.
         .option(LineReader.Option.AUTO_MENU, false)
         .variable(LineReader.COMPLETION_STYLE_STARTING, "")
         .variable(LineReader.COMPLETION_STYLE_LIST_STARTING, "")
@@ -62,8 +63,9 @@ public final class TerminalConsole implements Console {
   }
 
   /**
-   * Whole answers, and behind a comma each of them as the next part of a list. Those that go on
-   * from another one, as "ask chain-sag" from "ask", wait until that is typed: they may be many.
+   * The answers that Tab offers: whole answers and, after a comma, each of them as the next part of
+   * a list. Answers that continue another one, as "ask chain-sag" continues "ask", are offered only
+   * once that is typed, because they may be many.
    */
   static List<String> offered(String typed, List<String> cards) {
     List<String> all = cards.stream().map(Characters::forScreen).toList();
@@ -82,7 +84,7 @@ public final class TerminalConsole implements Console {
     return Stream.concat(answers.stream(), answers.stream().map(a -> before + blanks + a)).toList();
   }
 
-  /** The first word of an answer of several; empty for one of a single word. */
+  /** The first word of an answer of several words; empty for an answer of one. */
   private static String first(String answer) {
     return answer.contains(" ") ? answer.substring(0, answer.indexOf(' ')) : "";
   }
@@ -120,7 +122,10 @@ public final class TerminalConsole implements Console {
     return read(reader, prompt);
   }
 
-  /** By a reader of its own: what is answered in between is no command, and in no history. */
+  /**
+   * Uses a reader of its own, because what is answered between commands is no command and belongs
+   * in no history.
+   */
   @Override
   public Reply askCommand(String prompt, Completer completer, CommandHistory history) {
     if (commandReader == null) {
@@ -154,7 +159,7 @@ public final class TerminalConsole implements Console {
       } catch (UserInterruptException e) {
         return new Reply.Interrupted();
       } catch (EndOfFileException | IOError e) {
-        // JLine throws IOError when the terminal has gone away.
+        // JLine throws IOError if the terminal has gone away.
         return new Reply.EndOfInput();
       }
       if (line.refusal().isEmpty()) {
@@ -174,7 +179,10 @@ public final class TerminalConsole implements Console {
     return new LineProgress(err, Renderer.inline(what, layout()), total, width());
   }
 
-  /** The line as one word, so that "cannot tell" completes and a lone quote needs no partner. */
+  /**
+   * The line as one word, so that "cannot tell" can be completed and a single quote needs no
+   * partner.
+   */
   private record WholeLine(String line, int cursor) implements CompletingParsedLine {
     @Override
     public String word() {

@@ -5,12 +5,13 @@ import java.util.stream.Stream;
 
 /**
  * Words to show, some of them emphasised. A no-break space between a number and its unit keeps them
- * on one line; every other run of spaces and line ends counts as one space.
+ * on one line. Any other run of spaces and line ends counts as one space.
  */
 public record Text(List<Span> spans) {
 
   /**
-   * How words stand out. Without colour all look alike, so emphasis never carries meaning alone.
+   * How words are emphasised. Without colour all look alike, so emphasis must never be the only
+   * sign of a meaning.
    */
   public enum Emphasis {
     PLAIN,
@@ -18,7 +19,7 @@ public record Text(List<Span> spans) {
     DIM
   }
 
-  /** Words of one emphasis. */
+  /** Words with the same emphasis. */
   public record Span(String words, Emphasis emphasis) {}
 
   public Text {
@@ -37,7 +38,7 @@ public record Text(List<Span> spans) {
     return one(words, Emphasis.DIM);
   }
 
-  /** This text with more behind it; put a space where one is wanted. */
+  /** This text followed by more; include a space if one is wanted. */
   public Text and(Text more) {
     return new Text(Stream.concat(spans.stream(), more.spans.stream()).toList());
   }

@@ -7,14 +7,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * Lines of UTF-8, whatever the machine's own character set is. Reads byte by byte and never past
- * the line's end: what follows belongs to whoever reads the stream next.
+ * Reads lines of UTF-8, whatever the machine's own character set is. It reads byte by byte and
+ * never past the end of the line, because what follows belongs to the next reader of the stream.
  */
 record Utf8Lines(InputStream in) {
-  /** Enough to show that a line is too long; the rest of a runaway line is dropped. */
+  /** Enough to show that a line is too long; the rest of such a line is dropped. */
   private static final int MOST_BYTES = 64 * 1024;
 
-  /** The next line without its end, or empty at the end of the stream. */
+  /** The next line without its end; empty at the end of the stream. */
   Optional<String> next() throws IOException {
     ByteArrayOutputStream line = new ByteArrayOutputStream();
     int b = in.read();

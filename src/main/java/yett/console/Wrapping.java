@@ -5,13 +5,13 @@ import java.util.List;
 import org.jline.utils.AttributedString;
 import org.jline.utils.WCWidth;
 
-/** Breaks text into lines by the columns its characters take on a screen. */
+/** Breaks text into lines by the columns that its characters take on a screen. */
 final class Wrapping {
   private Wrapping() {}
 
   /**
    * Lines no wider than {@code width}, broken at ordinary spaces. Only a run that is wider than a
-   * whole line is broken elsewhere: at a no-break space, or failing that anywhere but before a
+   * whole line is broken elsewhere: at a no-break space or, if it has none, anywhere but before a
    * combining mark.
    */
   static List<AttributedString> lines(AttributedString text, int width) {
@@ -25,7 +25,7 @@ final class Wrapping {
     return lines;
   }
 
-  /** The same of text without any style. */
+  /** The same for text without style. */
   static List<String> folded(String text, int width) {
     return lines(new AttributedString(text), width).stream()
         .map(AttributedString::toString)

@@ -1,2 +1,5 @@
-/** Talks with the person: blocks of text out, cleaned lines in, on a terminal or through a pipe. */
+/**
+ * Talks with a person on a terminal or through a pipe: shows blocks of text and reads cleaned
+ * lines.
+ */
 package yett.console;

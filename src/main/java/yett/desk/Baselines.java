@@ -25,14 +25,14 @@ import yett.rules.Conclusion.Finding;
 import yett.rules.Judgement;
 
 /**
- * Readings of earlier visits to a gate: what each check read last, its baseline, and what it read
- * since. The baseline is what it read, and passed with, at the first inspection that the gate
- * passed since it was last commissioned; a repair that could have changed the reading ends it, and
- * what was read before. What is read after that repair and is in order begins it anew, once the
- * gate is proved.
+ * Collects the readings of earlier visits to a gate: for each check its last reading, its baseline,
+ * and the readings since the baseline. The baseline is the reading at the first inspection that the
+ * gate passed since it was last commissioned. A repair that could have changed the reading ends the
+ * baseline and everything read before. The next reading after that repair that is in order becomes
+ * the new baseline, once the gate is proved.
  */
 public final class Baselines {
-  /** Of one check; more years than anybody looks back. */
+  /** How many readings of one check are kept; that covers more years than anybody looks back. */
   private static final int MOST = 30;
 
   private final Casebook casebook;
@@ -43,7 +43,10 @@ public final class Baselines {
     this.expertise = expertise;
   }
 
-  /** For a case that begins now: baselines, then what was read since, the newest first. */
+  /**
+   * The earlier readings for a case that begins now: baselines first, then the readings since, the
+   * newest first.
+   */
   public List<Earlier> of(String gate) {
     List<CaseSummary> lines =
         casebook.casesAt(gate).stream().sorted(Comparator.comparing(CaseSummary::opened)).toList();
@@ -58,14 +61,14 @@ public final class Baselines {
     return known.all();
   }
 
-  /** What is known so far, by check. */
+  /** What is known up to one visit, by check. */
   private static final class Known {
     private final Map<String, Earlier> baseline = new LinkedHashMap<>();
 
-    /** Since the baseline began, oldest first. */
+    /** Readings since the baseline, oldest first. */
     private final Map<String, List<Earlier>> since = new TreeMap<>();
 
-    /** What was read last, before the baseline began if nothing was read since. */
+    /** The last reading; one from before the baseline if there is none since. */
     private final Map<String, Earlier> last = new TreeMap<>();
 
     void end(Predicate<String> check) {
@@ -97,7 +100,7 @@ public final class Baselines {
     }
   }
 
-  /** One case, added to what is known of those before it. */
+  /** Adds one case to what is known from the cases before it. */
   private final class Visit {
     private final Interview interview;
     private final List<Entry> entries;
@@ -139,7 +142,7 @@ public final class Baselines {
       }
     }
 
-    /** Ended with every proof passed that the gate needs. */
+    /** Whether the case ended with every proof passed that the gate needs. */
     private boolean proved() {
       return state.closed().equals(Optional.of(Ending.REPAIRED));
     }

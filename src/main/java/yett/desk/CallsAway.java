@@ -16,16 +16,16 @@ import yett.casebook.Casebook;
 import yett.casebook.ImportedCase;
 
 /**
- * Calls that begin while the server of the shared casebook is away: they are kept in a casebook of
- * this computer, and carried to the server once it answers. A case keeps its name on the way, so
- * that what is carried twice arrives once. Only one program at a time works with them or delivers
- * them; what was delivered is deleted here, because it tells of people.
+ * Calls that begin while the server of the shared casebook is away. They are kept in a casebook on
+ * this computer and carried to the server once it answers. A case keeps its unique name on the way,
+ * so that a case carried twice arrives once. Only one program at a time works with these calls or
+ * delivers them. Delivered calls are deleted here, because they contain what people said.
  */
 final class CallsAway {
   private final Path folder;
 
   /**
-   * @param data the directory of what must not be lost
+   * @param data the directory for data that must not be lost
    * @param shared {@link Casebook#name()} of the casebook that is away
    */
   CallsAway(Path data, String shared) {
@@ -38,7 +38,7 @@ final class CallsAway {
     return Files.exists(folder.resolve(HeldCalls.FILE));
   }
 
-  /** The casebook of this computer, held for this program until it is closed. */
+  /** Opens this computer's casebook and locks it for this program until it is closed. */
   HeldCalls open() {
     HeldCalls held =
         HeldCalls.in(folder)
@@ -57,10 +57,10 @@ final class CallsAway {
   }
 
   /**
-   * Carries all calls to the server and deletes them here; none while another program works with
-   * them.
+   * Carries all calls to the server and deletes them here; carries none while another program works
+   * with them.
    *
-   * @param told a line for each call that arrived
+   * @param told receives a line for each call that arrived
    */
   void deliver(Casebook server, Consumer<String> told) {
     if (!isAny()) {

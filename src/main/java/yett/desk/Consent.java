@@ -2,18 +2,19 @@ package yett.desk;
 
 import java.util.Collection;
 
-/** What only a person can allow; without one at hand, nothing is allowed. */
+/** Asks for permissions that only a person can give. Without a person, everything is refused. */
 public interface Consent {
-  /** Whether these files of rules, new or changed, may run. */
+  /** Whether these files of rules, which are new or changed, may run. */
   boolean toRun(Collection<String> files);
 
   /**
-   * Whether people may be led by a rule base that protects them otherwise than the program's.
+   * Whether a rule base may lead people although it does not have all of the program's own
+   * safeguards.
    *
-   * @param lacking cards and rules of the program that protect people and are missing or otherwise
+   * @param lacking cards and rules of the program that protect people and are missing or changed
    */
   boolean toBeLed(Collection<String> lacking);
 
-  /** Rules are compiled now: the person waits for some seconds. */
+  /** Called before rules are compiled, because the person has to wait some seconds. */
   void waits();
 }

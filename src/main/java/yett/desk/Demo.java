@@ -22,8 +22,8 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
 /**
- * A casebook of its own with the gates of Harrow Quay, an invented harbour estate, and two years of
- * visits that nobody made. The interview leads through each as through any other.
+ * Makes a separate casebook with the gates of Harrow Quay, an invented harbour estate, and two
+ * years of invented visits. The interview runs through each visit as through a real one.
  */
 public final class Demo {
   private static final int MOST_STEPS = 400;
@@ -34,7 +34,7 @@ public final class Demo {
   private final Random random = new Random(20_260);
 
   /**
-   * @param now the visits are in the two years before
+   * @param now the visits are in the two years before this
    */
   public Demo(Expertise expertise, Instant now) {
     this.expertise = expertise;
@@ -44,8 +44,8 @@ public final class Demo {
   /**
    * A gate with its story.
    *
-   * @param fault id of what was wrong once between two inspections; empty for nothing
-   * @param seen what the last inspection finds, check and outcome
+   * @param fault id of what went wrong between two inspections; empty for nothing
+   * @param seen what the last inspection finds, as check and outcome
    */
   private record Gate(String name, Map<String, String> site, String fault, Set<String> seen) {}
 
@@ -69,9 +69,9 @@ public final class Demo {
   }
 
   /**
-   * Fills a folder.
+   * Writes the casebook into a folder.
    *
-   * @param step is told of each visit
+   * @param step called for each visit
    */
   public void fill(Path folder, Runnable step) {
     DataDirectory directory = DataDirectory.ofUser(Map.of("YETT_HOME", folder.toString()));
@@ -129,7 +129,7 @@ public final class Demo {
     }
   }
 
-  /** A clock on which two minutes pass from one answer to the next. */
+  /** A clock that advances two minutes from one answer to the next. */
   private static final class Walking extends Clock {
     private Instant at;
 

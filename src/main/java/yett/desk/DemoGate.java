@@ -14,7 +14,7 @@ import yett.knowledge.Measures;
 import yett.knowledge.Repair;
 import yett.rules.Interpretation;
 
-/** A gate that was made up: what is found at it, with nothing or a single thing wrong. */
+/** An invented gate with nothing or one thing wrong, which answers what a check finds there. */
 final class DemoGate {
   private final Random random;
   private final Optional<String> cause;
@@ -24,8 +24,8 @@ final class DemoGate {
 
   /**
    * @param cause id of what is wrong; empty for nothing
-   * @param dirty outcomes that are seen where a look has them, check and outcome
-   * @param age how far each reading has gone towards the end of its ordinary range, 0 to 1
+   * @param dirty outcomes that looks find wherever they have them, as check and outcome
+   * @param age how far each reading has moved towards the end of its ordinary range, 0 to 1
    */
   DemoGate(Random random, Optional<String> cause, Set<String> dirty, double age) {
     this.random = random;
@@ -34,14 +34,14 @@ final class DemoGate {
     this.age = age;
   }
 
-  /** What somebody finds who makes a check. */
+  /** What somebody finds who makes this check. */
   Event answer(Step.Ask step) {
     Check check = step.check();
     int outcome = outcome(check);
     return check.measured() ? read(step, outcome) : chosen(check, outcome);
   }
 
-  /** As it should be. */
+  /** The ordinary outcome of a check. */
   Event ordinary(Check check) {
     return chosen(check, 0);
   }
@@ -54,7 +54,7 @@ final class DemoGate {
     return mended || cause.isEmpty();
   }
 
-  /** What people say most when it is this; of a gate in order they say nothing. */
+  /** The complaints that are most frequent with this cause; none for a gate in order. */
   List<String> complaints(List<Check> all) {
     List<Check> likely =
         all.stream().sorted(Comparator.comparingDouble((Check c) -> -said(c))).limit(2).toList();

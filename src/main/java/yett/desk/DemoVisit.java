@@ -12,8 +12,8 @@ import yett.interview.SomeSteps;
 import yett.interview.Step;
 
 /**
- * A visit that nobody made: at every step somebody answers as an ordinary gate would, or one with a
- * single fault, as its cards say that it shows most.
+ * An invented visit: gives, at every step, the answer of an ordinary gate or of a gate with a
+ * single fault. A fault shows the outcomes that its cards make most likely.
  */
 final class DemoVisit {
   private final Map<String, String> site;
@@ -21,8 +21,8 @@ final class DemoVisit {
 
   /**
    * @param cause id of what is wrong; empty for nothing
-   * @param dirty outcomes that are seen where a look has them
-   * @param age how far each reading has gone towards the end of its ordinary range, 0 to 1
+   * @param dirty outcomes that looks find wherever they have them
+   * @param age how far each reading has moved towards the end of its ordinary range, 0 to 1
    */
   DemoVisit(
       Random random,

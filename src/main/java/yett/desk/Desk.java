@@ -35,11 +35,14 @@ import yett.knowledge.VanStock;
 import yett.quantity.Units;
 
 /**
- * Where cases are worked on: the casebook, the rule base and what is kept beside them. Each is
- * opened when it is first needed.
+ * The place where cases are worked on: gives access to the casebook, the rule base and the settings
+ * kept next to them. Each is opened when it is first needed.
  */
 public final class Desk implements AutoCloseable {
-  /** A settled choice: so far apart are clocks that nobody sets. */
+  /**
+   * A settled choice: two clocks may differ by this much without a warning, because clocks that
+   * nobody sets drift as much.
+   */
   private static final Duration APART = Duration.ofMinutes(10);
 
   private final Map<String, String> environment;
@@ -48,14 +51,14 @@ public final class Desk implements AutoCloseable {
   private final Consumer<String> notices;
   private final RuleBases ruleBases;
 
-  /** For the rule base, which is made ready while the casebook is opened. */
+  /** Lock for the rule base, which is prepared while the casebook is opened. */
   private final Object knowing = new Object();
 
   private RuleBaseChoice choice;
   private boolean looked;
   private Casebook casebook;
 
-  /** The calls of this computer, while one of them is worked on. */
+  /** The calls kept on this computer, while they are being worked on. */
   private HeldCalls away;
 
   private RuleBase base;
@@ -65,8 +68,8 @@ public final class Desk implements AutoCloseable {
   /**
    * @param environment settings: {@code YETT_HOME}, {@code YETT_CASEBOOK}, {@code YETT_KNOWLEDGE},
    *     {@code YETT_ADD_ONS}
-   * @param clock what every visit is dated by
-   * @param notices is told, in a line each, what somebody should know but is not asked
+   * @param clock gives the date of every visit
+   * @param notices receives, a line each, what somebody should know but is not asked about
    */
   public Desk(
       Map<String, String> environment, Clock clock, Consent consent, Consumer<String> notices) {
@@ -78,7 +81,7 @@ public final class Desk implements AutoCloseable {
     this.choice = RuleBaseChoice.of(environment);
   }
 
-  /** Begins to make the program's own rule base ready, which nobody is asked about. */
+  /** Starts preparing the program's own rule base in the background; it needs no consent. */
   public void prepare() {
     if (choice.shipped()) {
       Thread ahead = new Thread(this::expertiseAhead, "rule base");
@@ -91,7 +94,7 @@ public final class Desk implements AutoCloseable {
     try {
       expertise();
     } catch (RuntimeException e) {
-      // Whoever needs it meets the same and tells it.
+      // Whoever needs the rule base meets the same failure and reports it.
     }
   }
 
@@ -110,7 +113,7 @@ public final class Desk implements AutoCloseable {
     return casebook;
   }
 
-  /** The address of the casebook that several share, if this desk is pointed to one. */
+  /** The address of the shared casebook, if this desk is set to use one. */
   public Optional<String> shared() {
     return Optional.ofNullable(environment.get("YETT_CASEBOOK"))
         .map(String::strip)
@@ -118,19 +121,19 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
-   * Leads a call. While the server of the shared casebook is away, it is kept on this computer, and
-   * delivered when it is over or as soon as the server answers after that.
+   * Leads a call. While the server of the shared casebook is away, the call is kept on this
+   * computer. It is delivered when it is over, or later as soon as the server answers.
    */
   public void lead(Runnable call) {
     withoutServer().ifPresentOrElse(calls -> lead(call, calls), call);
   }
 
-  /** Does something with calls: with those that wait on this computer, if the server is away. */
+  /** Works on calls; on those that wait on this computer if the server is away. */
   public void tend(Runnable work) {
     withoutServer().filter(CallsAway::isAny).ifPresentOrElse(calls -> tend(work, calls), work);
   }
 
-  /** Whether what is done now stays on this computer, because the server is away. */
+  /** Whether entries are now kept on this computer because the server is away. */
   public synchronized boolean isAway() {
     return away != null;
   }
@@ -160,7 +163,7 @@ public final class Desk implements AutoCloseable {
     }
   }
 
-  /** Where calls are kept, if there is a server and it is away. */
+  /** The store for calls, if there is a shared casebook and its server is away. */
   private Optional<CallsAway> withoutServer() {
     if (shared().isEmpty() || isAway()) {
       return Optional.empty();
@@ -185,7 +188,7 @@ public final class Desk implements AutoCloseable {
     }
   }
 
-  /** The cards, for who only needs their words. */
+  /** The cards, for code that needs only their words. */
   public RuleBase base() {
     synchronized (knowing) {
       if (base == null) {
@@ -202,7 +205,8 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
-   * What is taken as usual on this computer at a gate of which it was not told; else the cards'.
+   * The answers to site questions that are assumed on this computer until somebody gives others.
+   * Where this computer has none, the cards decide.
    */
   public Map<String, String> usualGate() {
     return usualGate(base());
@@ -213,32 +217,35 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
-   * Takes these answers to site questions as usual from now on, and no others than the cards' for
-   * the rest.
+   * Sets the answers to site questions that are assumed from now on. For all other questions the
+   * cards decide again.
    *
-   * @throws UncheckedIOException if it cannot be kept
+   * @throws UncheckedIOException if the answers cannot be stored
    */
   public void takeAsUsual(Map<String, String> answers) {
     keep(new UsualGate(directory.settings()).file(), UsualGate.lines(answers));
     forget();
   }
 
-  /** A rule base with what the firm's settings on this computer decide. */
+  /** The rule base with the firm's settings on this computer applied. */
   public RuleBase asTheFirmSays(RuleBase cards) {
     return firm().in(cards);
   }
 
-  /** A rule base ready for cases, as they will be met at the gate: as the firm says. */
+  /**
+   * A rule base ready for cases, with the firm's settings applied, as people will meet it at the
+   * gate.
+   */
   public Expertise tried(KnowledgeSource source) {
     return ruleBases.open(asTheFirmSays(RuleBase.read(source)));
   }
 
-  /** The units that whoever works here reads; SI ones until somebody says otherwise. */
+  /** The units in which readings are shown here; SI units until somebody chooses others. */
   public Units units() {
     return setting(unitsFile()).flatMap(Units::named).orElse(Units.SI);
   }
 
-  /** Shows everything in these units from now on. */
+  /** Sets the units in which everything is shown from now on. */
   public void workIn(Units units) {
     keep(unitsFile(), units.word());
     forget();
@@ -256,19 +263,20 @@ public final class Desk implements AutoCloseable {
     return directory.settings().resolve("units.txt");
   }
 
-  /** What the firm decided, and who it is. */
+  /** The firm's settings, and its letterhead. */
   public FirmSettings firm() {
     return new FirmFile(directory.settings()).read();
   }
 
-  /** The firm's own key, and those whose bundles of rule bases are used here. */
+  /** The firm's own key, and the keys of the firms whose rule bases are used here. */
   public FirmKeys keys() {
     return new FirmKeys(directory.settings());
   }
 
   /**
-   * What is on the van, if that was written down. Parts that no card names are told of; so is a
-   * list that cannot be read, because somebody waits for the sheet that goes without it.
+   * The stock of the van, if there is a list. Parts in it that no card names are reported. An
+   * unreadable list is also only reported, because somebody is waiting for the dispatch sheet,
+   * which works without it.
    */
   public Optional<VanStock> van() {
     Optional<VanStock> van;
@@ -300,7 +308,7 @@ public final class Desk implements AutoCloseable {
     return Optional.empty();
   }
 
-  /** Who works at this computer, if that was said once. */
+  /** The name of the agent at this computer, if it was entered. */
   public Optional<String> agent() {
     return setting(agentFile());
   }
@@ -315,7 +323,7 @@ public final class Desk implements AutoCloseable {
     }
   }
 
-  /** Keeps who works at this computer. */
+  /** Stores the name of the agent at this computer. */
   public void callAgent(String name) {
     keep(agentFile(), name);
   }
@@ -333,7 +341,7 @@ public final class Desk implements AutoCloseable {
     return directory.settings().resolve("agent.txt");
   }
 
-  /** The firm's sign, if it has one: the bytes of a picture. */
+  /** The firm's logo, if it has one: the bytes of a picture. */
   public Optional<byte[]> logo() {
     return new FirmFile(directory.settings()).logo();
   }
@@ -348,8 +356,8 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
-   * The rule base for trying and practising, when nobody stands at a gate: one that protects people
-   * otherwise than the program's is looked at without more ado.
+   * The rule base for trying and practising, when nobody is at a gate. One that lacks safeguards of
+   * the program is used without asking.
    */
   public Expertise trial() {
     synchronized (knowing) {
@@ -364,12 +372,12 @@ public final class Desk implements AutoCloseable {
     }
   }
 
-  /** Which rule base is worked with. */
+  /** Which rule base is in use. */
   public RuleBaseChoice choice() {
     return choice;
   }
 
-  /** Another rule base, for what is opened from now on. */
+  /** Sets another rule base for whatever is opened from now on. */
   public void choose(RuleBaseChoice other) {
     synchronized (knowing) {
       if (!other.equals(choice)) {
@@ -381,7 +389,7 @@ public final class Desk implements AutoCloseable {
     }
   }
 
-  /** Opens rule bases besides the one of the program. */
+  /** Opens rule bases other than the program's own. */
   public RuleBases ruleBases() {
     return ruleBases;
   }
@@ -391,7 +399,7 @@ public final class Desk implements AutoCloseable {
     return Casebook.open(directory.casebook());
   }
 
-  /** The folder of what must not be lost. Whoever chose one that others can open is told, once. */
+  /** The directory for data that must not be lost. If others can read it, a notice says so once. */
   public synchronized Path data() {
     if (!looked && OwnFiles.isOpen(directory.data())) {
       notices.accept(
@@ -408,7 +416,10 @@ public final class Desk implements AutoCloseable {
     return clock;
   }
 
-  /** Nothing is put in order by a clock, but somebody reads the times. */
+  /**
+   * The time of the latest event, if it is later than this computer's clock. Nothing is ordered by
+   * the clock, but people read the times.
+   */
   public Optional<Instant> aheadOfClock() {
     Instant now = clock.instant();
     return casebook().latest().filter(latest -> latest.isAfter(now.plus(APART)));
@@ -418,7 +429,7 @@ public final class Desk implements AutoCloseable {
     return open(id, Optional.of(role));
   }
 
-  /** A case on the table; if nobody is named, for who answered last. */
+  /** Opens a case. Without a role, the role that answered last is used. */
   public OpenCase open(CaseId id, Optional<Role> role) {
     Casebook casebook = casebook();
     return new OpenCase(
@@ -429,7 +440,10 @@ public final class Desk implements AutoCloseable {
     return new Outbox(data(), casebook.name());
   }
 
-  /** Brings to the shared casebook what an earlier run could not; standard output stays clean. */
+  /**
+   * Delivers to the shared casebook what an earlier run could not. Writes nothing to standard
+   * output.
+   */
   private void deliver() {
     deliverCalls();
     for (Parcel left : outbox(casebook).parcels()) {

@@ -7,15 +7,15 @@ import yett.interview.Entry;
 import yett.interview.Meanwhile;
 
 /**
- * What became of something that a person entered.
+ * What happened to something that a person entered.
  *
- * @param delivered how many answers that had waited here the server has now
- * @param waiting how many wait on this computer, this one included
- * @param lost why the server is not there, when that is news
- * @param theirs what somebody else had entered meanwhile
- * @param added what of one's own was stored after theirs
- * @param clashes where both answered the same check, and not the same
- * @param unclosed whether one's own closing of the case was left open, because of theirs
+ * @param delivered how many answers that had waited here are now on the server
+ * @param waiting how many answers wait on this computer, including this one
+ * @param lost why the server cannot be reached, if the person does not know yet
+ * @param theirs what somebody else had entered in the meantime
+ * @param added which of one's own entries were stored after theirs
+ * @param clashes checks that both answered, with different answers
+ * @param unclosed whether one's own closing of the case was not stored because of theirs
  */
 public record EntryOutcome(
     int delivered,
@@ -34,7 +34,7 @@ public record EntryOutcome(
     return new EntryOutcome(0, waiting, lost, List.of(), List.of(), List.of(), false);
   }
 
-  /** The same, where it met with somebody else's on the way. */
+  /** The same outcome, with what was found when it met somebody else's entries. */
   public EntryOutcome beside(Meanwhile.Together met) {
     return new EntryOutcome(
         delivered,

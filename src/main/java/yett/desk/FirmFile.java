@@ -16,36 +16,36 @@ final class FirmFile {
   static final String NAME = "firm.yaml";
   private static final String VAN = "van.yaml";
 
-  /** Bytes; some pages of text. */
+  /** In bytes: some pages of text. */
   private static final int LARGEST = 1 << 16;
 
-  /** Bytes; a sign is no photograph. */
+  /** In bytes; a logo is no photograph. */
   private static final int LARGEST_LOGO = 1 << 20;
 
   private final Path file;
 
   /**
-   * @param settings folder of what was decided on this computer
+   * @param settings folder for the settings of this computer
    */
   FirmFile(Path settings) {
     this.file = settings.resolve(NAME);
   }
 
   /**
-   * What it says; nothing if there is none.
+   * The settings in the file; without a file, settings that change nothing.
    *
    * @throws yett.knowledge.KnowledgeException if something in it is wrong
-   * @throws UncheckedIOException if it cannot be read, or others could have written it
+   * @throws UncheckedIOException if it cannot be read, or if others could have written it
    */
   FirmSettings read() {
     return text(file).map(t -> FirmSettings.read(file.toString(), t)).orElse(FirmSettings.NONE);
   }
 
   /**
-   * What is on the van; empty if nobody wrote that down.
+   * The stock of the van; empty if there is no list.
    *
    * @throws yett.knowledge.KnowledgeException if something in the list is wrong
-   * @throws UncheckedIOException if it cannot be read, or others could have written it
+   * @throws UncheckedIOException if it cannot be read, or if others could have written it
    */
   Optional<VanStock> van() {
     Path van = file.resolveSibling(VAN);
@@ -72,7 +72,7 @@ final class FirmFile {
   }
 
   /**
-   * The bytes of the firm's sign; none if the settings name none.
+   * The bytes of the firm's logo; empty if the settings name none.
    *
    * @throws UncheckedIOException if it cannot be read
    */

@@ -10,8 +10,8 @@ import yett.interview.CaseState.Answered;
 import yett.interview.Event;
 
 /**
- * A search for a fault that begins where an inspection ended: with its readings and answers, at the
- * gate as it was left. Dangers are asked about anew.
+ * Begins a search for a fault from an inspection. The new case starts with the readings and answers
+ * of the inspection and with the gate as it was left. Dangers are asked about again.
  */
 public final class FollowOn {
   private final Desk desk;
@@ -20,7 +20,7 @@ public final class FollowOn {
     this.desk = desk;
   }
 
-  /** The new case. */
+  /** Begins the case and returns its id. */
   public CaseId begin(OpenCase inspection) {
     CaseId id = desk.casebook().newCase(inspection.gate(), desk.clock().instant());
     try (OpenCase open = desk.open(id, inspection.role())) {

@@ -22,14 +22,14 @@ import yett.interview.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
-/** What is known of a gate from one case to the next: only what somebody said of it. */
+/** Keeps what people said about a gate from one case to the next. */
 public final class GateMemory {
   private static final JsonMapper JSON = JsonMapper.shared();
 
-  /** Beside the answers; no question is called so, as a name of a card has no blanks. */
+  /** Stored with the answers. It contains a blank, so that no card can have it as its id. */
   private static final String RETIRED = "retired on";
 
-  /** The day on which the batteries were as old as was said: they age between visits. */
+  /** The day to which the stored age of the batteries refers, because they age between visits. */
   private static final String AGE_TOLD_ON = "age of batteries told on";
 
   private static final String NEW = "0 years";
@@ -45,8 +45,8 @@ public final class GateMemory {
   }
 
   /**
-   * What is known of a gate, as far as the questions are still such as to have these answers, with
-   * years that went by since; not how warm it was on the day of the last visit.
+   * The answers about a gate that its questions still allow. Ages include the years that have
+   * passed since; the temperature of the last visit is left out.
    */
   public Map<String, String> known(String gate, RuleBase base) {
     Map<String, String> known = new LinkedHashMap<>();
@@ -76,7 +76,7 @@ public final class GateMemory {
     return answers;
   }
 
-  /** The answers on a later day: what was a year old is two years old after one. */
+  /** The answers on a later day: an age of one year has become two after a year. */
   private static Map<String, String> aged(Map<String, String> body, LocalDate today) {
     Map<String, String> aged = answers(body);
     day(body.get(AGE_TOLD_ON))
@@ -107,7 +107,7 @@ public final class GateMemory {
     return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
   }
 
-  /** Since when a gate is not looked after any more; empty if it is. */
+  /** The day since which a gate is no longer looked after; empty if it is looked after. */
   public static Optional<LocalDate> retired(SiteRecord site) {
     return day(body(site).get(RETIRED));
   }
@@ -121,18 +121,18 @@ public final class GateMemory {
   }
 
   /**
-   * Keeps what was said of a gate, if it is news; one that is retired stays so.
+   * Stores what was said about a gate if any of it is new. A retired gate stays retired.
    *
-   * @return whether it could be kept; if not, it is in the case all the same
+   * @return whether it could be stored; if not, it is still in the case
    */
   public boolean keep(String gate, Map<String, String> answers) {
     return keep(gate, answers, Optional.empty());
   }
 
   /**
-   * The same where the batteries are new.
+   * The same after new batteries were fitted.
    *
-   * @param batteries the day on which they were fitted, if nobody told their age since
+   * @param batteries the day on which they were fitted, if nobody gave their age since
    */
   public boolean keep(String gate, Map<String, String> answers, Optional<LocalDate> batteries) {
     try {
@@ -153,7 +153,10 @@ public final class GateMemory {
     }
   }
 
-  /** With the day of the batteries' age: where they only grew older it stays as it was told. */
+  /**
+   * The answers with the day to which the batteries' age refers. If the age has only grown with
+   * time, the stored age and day stay.
+   */
   private Map<String, String> dated(Map<String, String> answers, Map<String, String> before) {
     Map<String, String> dated = new LinkedHashMap<>(answers);
     String age = answers.get(SiteQuestion.BATTERY_AGE);
@@ -170,12 +173,12 @@ public final class GateMemory {
     return dated;
   }
 
-  /** Says that a gate is not looked after any more from a day on. */
+  /** Marks a gate as no longer looked after from this day. */
   public void retire(String gate, LocalDate from) {
     save(gate, said(gate), Optional.of(from));
   }
 
-  /** Says that a gate is looked after again. */
+  /** Marks a gate as looked after again. */
   public void restore(String gate) {
     save(gate, said(gate), Optional.empty());
   }

@@ -11,9 +11,9 @@ import java.util.Optional;
 import yett.casebook.Casebook;
 import yett.files.OwnFiles;
 
-/** The calls of this computer, while this program has them for itself. */
+/** The calls kept on this computer, locked for this program. */
 final class HeldCalls implements AutoCloseable {
-  /** The casebook in which they wait. */
+  /** Name of the casebook file with the waiting calls. */
   static final String FILE = "calls.db";
 
   private final Path folder;
@@ -25,7 +25,7 @@ final class HeldCalls implements AutoCloseable {
     this.lock = lock;
   }
 
-  /** The calls kept in a folder; empty if another program works with them. */
+  /** Locks and opens the calls kept in a folder; empty if another program works with them. */
   static Optional<HeldCalls> in(Path folder) {
     try {
       OwnFiles.folder(folder);
@@ -36,7 +36,7 @@ final class HeldCalls implements AutoCloseable {
           return Optional.of(new HeldCalls(folder, channel));
         }
       } catch (OverlappingFileLockException e) {
-        // another desk of this very program
+        // Another desk of this program holds the lock.
       }
       channel.close();
       return Optional.empty();
@@ -54,7 +54,7 @@ final class HeldCalls implements AutoCloseable {
     return casebook;
   }
 
-  /** All that is beside the casebook goes with it. */
+  /** Deletes the casebook with all files that belong to it. */
   void delete() {
     casebook.close();
     try (var files = Files.list(folder)) {

@@ -5,13 +5,13 @@ import java.util.List;
 import yett.belief.Belief;
 import yett.knowledge.History;
 
-/** Which of many things would tell most, as far as it can be known before they are asked. */
+/** Estimates which recent events are most worth asking about. */
 public final class HistoryWorth {
   private HistoryWorth() {}
 
   /**
-   * Those that would move what is believed now most: the chance of each cause times the change of
-   * its log-odds, added up. In the order of the cards where two would tell as much.
+   * The events that would change the present belief most: the sum over all causes of the chance of
+   * the cause times the change of its log-odds. Equal ones stay in the order of the cards.
    */
   public static List<History> most(List<History> histories, Belief belief, int many) {
     List<String> causes = belief.model().causes();

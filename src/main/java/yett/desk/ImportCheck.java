@@ -18,7 +18,7 @@ import yett.interview.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
-/** Whether cases and gates from a file are such as somebody could have entered here. */
+/** Checks that cases and gates from a file contain only what somebody could have entered here. */
 public final class ImportCheck {
   private static final int MOST_EVENTS = 10_000;
   private static final Pattern ID = Pattern.compile("[a-z0-9]*(-[a-z0-9]+)*");
@@ -34,7 +34,10 @@ public final class ImportCheck {
     this.sense = new Sense(base);
   }
 
-  /** Why a case cannot be taken in; empty if it can. Nothing of the file is quoted but numbers. */
+  /**
+   * Why a case cannot be imported; empty if it can. The reason quotes nothing from the file except
+   * numbers.
+   */
   public Optional<String> against(CarriedCase carried) {
     List<NewEvent> events = carried.events();
     if (events.size() > MOST_EVENTS) {
@@ -89,7 +92,7 @@ public final class ImportCheck {
             "it says that it is " + (closed ? "open, and was closed" : "closed, and was not"));
   }
 
-  /** Why what is known of a gate cannot be taken in; empty if it can. */
+  /** Why the data of a gate cannot be imported; empty if they can. */
   public Optional<String> against(CarriedSite site) {
     for (SiteRecord revision : site.revisions()) {
       if (!NAME.matcher(revision.name()).matches() || !NAME.matcher(site.id()).matches()) {

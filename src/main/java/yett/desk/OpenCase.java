@@ -33,11 +33,12 @@ import yett.wording.Figures;
 import yett.wording.NoteWords;
 
 /**
- * A case on the table: its interview, and its events, each of them on a disk before anything is
- * made of it. While the server of a shared casebook is away, that is the disk of this computer.
+ * A case that is being worked on: its interview and its events. Every event is written to disk
+ * before the interview uses it; while the server of a shared casebook is away, to the disk of this
+ * computer.
  */
 public final class OpenCase implements AutoCloseable {
-  /** More likely than not. */
+  /** Chance above which a cause is more likely than not. */
   private static final double LIKELY = 0.5;
 
   private final Casebook casebook;
@@ -49,19 +50,19 @@ public final class OpenCase implements AutoCloseable {
   private final String gate;
   private final List<Entry> entries = new ArrayList<>();
 
-  /** How many of the entries the casebook has; the others wait in the parcel. */
+  /** How many of the entries are in the casebook; the others wait in the parcel. */
   private int stored;
 
-  /** Whether the person knows that the server cannot be reached. */
+  /** Whether the person has been told that the server cannot be reached. */
   private boolean away;
 
   private Moment moment;
 
-  /** What this case had told of its gate when that was kept last. */
+  /** What this case had said about its gate when that was last stored. */
   private ToldOfGate told;
 
   /**
-   * @param role who answers; who answered last if nobody is named
+   * @param role who answers; empty for the role that answered last
    */
   public OpenCase(
       Casebook casebook,
@@ -99,17 +100,17 @@ public final class OpenCase implements AutoCloseable {
     return id;
   }
 
-  /** What its gate is called now, whatever it was called when the case was opened. */
+  /** The present name of the gate, even if it had another one when the case was opened. */
   public String gate() {
     return gate;
   }
 
-  /** What time it is by the clock of this desk. */
+  /** The time by this desk's clock. */
   public Instant now() {
     return clock.instant();
   }
 
-  /** Who called, as far as it is known and the casebook can be reached. */
+  /** Who called, if that is known and the casebook can be reached. */
   public Optional<Person> caller() {
     try {
       return casebook.people(id).stream().filter(p -> p.part() == Person.Part.CALLER).findFirst();
@@ -118,7 +119,7 @@ public final class OpenCase implements AutoCloseable {
     }
   }
 
-  /** Other cases that are open and know who called, by the number or else by the name. */
+  /** Other open cases of the same caller, found by the telephone number or else by the name. */
   public List<CaseSummary> openCasesOfCaller() {
     try {
       return caller()
@@ -143,12 +144,12 @@ public final class OpenCase implements AutoCloseable {
             .toList();
   }
 
-  /** Keeps who called. */
+  /** Stores who called. */
   public void keepCaller(Person person) {
     casebook.savePerson(id, person);
   }
 
-  /** Who answers. */
+  /** The role that answers. */
   public Role role() {
     return role;
   }
@@ -166,30 +167,30 @@ public final class OpenCase implements AutoCloseable {
     return entries.size() - stored;
   }
 
-  /** Stores events, all under one instant, and goes on from there. */
+  /** Stores events, all with the same time, and updates the interview. */
   public EntryOutcome record(Event... events) {
     Instant now = clock.instant();
     List<Entry> fresh = new ArrayList<>();
     for (Event event : events) {
       fresh.add(new Entry(entries.size() + fresh.size() + 1L, now, role, event));
     }
-    return goOn(send(fresh));
+    return update(send(fresh));
   }
 
-  /** Tries to bring to the server what waits. */
+  /** Tries to bring the waiting answers to the server. */
   public EntryOutcome deliver() {
-    return waiting() == 0 ? EntryOutcome.stored(0) : goOn(send(List.of()));
+    return waiting() == 0 ? EntryOutcome.stored(0) : update(send(List.of()));
   }
 
-  /** What is stored is thought about; and then the list of cases tells what came of it. */
-  private EntryOutcome goOn(EntryOutcome recorded) {
+  /** Updates the interview with what is stored, then the line in the list of cases. */
+  private EntryOutcome update(EntryOutcome recorded) {
     think();
     nameIt();
     rememberGate();
     return recorded;
   }
 
-  /** What was said of the gate is there for its next case too, whatever becomes of this one. */
+  /** Stores what was said about the gate for its next case, however this one ends. */
   private void rememberGate() {
     ToldOfGate now = ToldOfGate.of(moment, interview.expertise().base());
     if (waiting() > 0 || now.equals(told) || moment.state().opened().isEmpty()) {
@@ -211,9 +212,9 @@ public final class OpenCase implements AutoCloseable {
               new StoredEvent(
                   content.after() + mine.size() + 1, e.at(), e.by(), e.type(), e.body())));
     }
-    EntryOutcome recorded = bring(Math.toIntExact(content.after()), mine);
+    EntryOutcome recorded = appendAfterOthers(Math.toIntExact(content.after()), mine);
     left.delivered(); // it is stored, or waits in our own parcel
-    return goOn(recorded);
+    return update(recorded);
   }
 
   private EntryOutcome send(List<Entry> fresh) {
@@ -240,7 +241,7 @@ public final class OpenCase implements AutoCloseable {
       List<Entry> now = new ArrayList<>(entries.subList(0, stored));
       now.addAll(entries(e.newer()));
       holdStored(now);
-      return bring(known, unsent);
+      return appendAfterOthers(known, unsent);
     }
     holdStored(next);
     parcel.delivered();
@@ -250,12 +251,12 @@ public final class OpenCase implements AutoCloseable {
   }
 
   /**
-   * Adds what was entered without knowledge of the newest events after these, as far as it fits.
-   * All entries are in the casebook when this begins.
+   * Appends entries that were made without knowledge of the newest events, as far as they still fit
+   * after those. When this begins, all of {@code entries} is in the casebook.
    *
-   * @param known how many of them were known
+   * @param known how many of the events were known
    */
-  private EntryOutcome bring(int known, List<Entry> mine) {
+  private EntryOutcome appendAfterOthers(int known, List<Entry> mine) {
     var together =
         Meanwhile.of(
             e -> e.accept(new NoteWords(interview.expertise().base())), entries, known, mine);
@@ -284,7 +285,9 @@ public final class OpenCase implements AutoCloseable {
     moment = interview.asFarAsPossible(entries, role);
   }
 
-  /** Says in the list of cases how this one stands; if that fails, the next answer says it. */
+  /**
+   * Updates the line of this case in the list of cases. If that fails, the next answer tries again.
+   */
   public void nameIt() {
     if (waiting() > 0) {
       return;
@@ -292,7 +295,7 @@ public final class OpenCase implements AutoCloseable {
     try {
       casebook.summarise(id, stored, summary(moment));
     } catch (CasebookException e) {
-      // The answers are stored, which is what matters; whoever needs the server is told soon.
+      // The answers are stored, which is what matters; a missing server is noticed soon enough.
     }
   }
 
@@ -323,7 +326,8 @@ public final class OpenCase implements AutoCloseable {
     if (inspection.isPresent()) {
       return inspected(then, inspection.get());
     }
-    String title = then.state().told().complaints().isEmpty() ? begun(then) : found(then, leading);
+    String title =
+        then.state().told().complaints().isEmpty() ? titleByDanger(then) : found(then, leading);
     if (closed) {
       title = then.state().closed().get().words() + ": " + title;
     }
@@ -333,7 +337,10 @@ public final class OpenCase implements AutoCloseable {
         then.state().told().complaints().isEmpty() ? "" : leading.cause().id());
   }
 
-  /** All that was more likely there than not, what brought about others first; or the likeliest. */
+  /**
+   * Names all causes that are more likely than not, causes before their consequences. If there are
+   * none, names the most likely cause.
+   */
   private String found(Moment then, Interview.RankedCause leading) {
     List<Interview.RankedCause> likely =
         Interview.ranking(then, interview.expertise().base()).stream()
@@ -356,8 +363,8 @@ public final class OpenCase implements AutoCloseable {
         "");
   }
 
-  /** A case that a danger ended before anything else was said is known by that danger. */
-  private String begun(Moment then) {
+  /** Names the danger if it ended the case before anything else was said. */
+  private String titleByDanger(Moment then) {
     return then.judgement().stops().stream()
         .map(s -> interview.expertise().base().stops().get(s.stop()).name())
         .distinct()

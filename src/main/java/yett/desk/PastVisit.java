@@ -6,7 +6,7 @@ import yett.interview.Answer;
 import yett.knowledge.InspectionKind;
 
 /**
- * An inspection of which there is only a paper: the gate passed it, and these things were read.
+ * An inspection that is known only from paper: the gate passed it with these readings.
  *
  * @param readings by check
  */
@@ -16,7 +16,7 @@ public record PastVisit(
     readings = Map.copyOf(readings);
   }
 
-  /** The same visit with what was read. */
+  /** The same visit with other readings. */
   public PastVisit with(Map<String, Answer.Read> read) {
     return new PastVisit(gate, day, kind, read);
   }

@@ -27,8 +27,8 @@ import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
 /**
- * Keeps inspections of which there is only a paper as inspections of their day, so that baselines,
- * trends and what is due begin with them. What is there already is not kept again.
+ * Stores inspections that are known only from paper as inspections on their day, so that baselines,
+ * trends and due dates begin with them. What is stored already is not stored again.
  */
 public final class PastVisits {
   private final Desk desk;
@@ -38,10 +38,10 @@ public final class PastVisits {
   }
 
   /**
-   * Keeps a visit, or what is new of it.
+   * Stores a visit, or what is new in it.
    *
-   * @param source what it was brought in from, for whoever reads the case
-   * @return how many readings were kept
+   * @param source where it was imported from, for people who read the case
+   * @return how many readings were stored
    */
   public int keep(PastVisit visit, String source) {
     Casebook casebook = desk.casebook();
@@ -91,7 +91,10 @@ public final class PastVisits {
     return fresh.size();
   }
 
-  /** To as many figures as a sheet has, in whatever units. */
+  /**
+   * Whether two readings are equal, compared in any unit and to the number of figures that a sheet
+   * shows.
+   */
   private boolean same(String check, Answer.Read one, Answer.Read other) {
     return one.value() == other.value()
         || Optional.ofNullable(desk.base().checks().get(check))
@@ -108,7 +111,7 @@ public final class PastVisits {
     return new GateMemory(desk.casebook(), desk.clock()).known(gate, desk.base());
   }
 
-  /** What was read in the inspections of the gate on that day. */
+  /** The readings from the inspections of the gate on that day. */
   private List<Entry> readings(PastVisit visit) {
     List<CaseSummary> lines =
         desk.casebook().casesAt(visit.gate()).stream()

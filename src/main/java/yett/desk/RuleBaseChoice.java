@@ -13,13 +13,13 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.ShippedKnowledge;
 
 /**
- * Which rule base is worked with: by the settings {@code YETT_KNOWLEDGE} (a folder in place of the
- * rule base that came with the program) and {@code YETT_ADD_ONS} (folders laid over it), or for one
- * command by the options {@code --knowledge} and {@code --add-on}. {@code YETT_LANGUAGE} and {@code
- * --language} say in which language its texts are wanted.
+ * Which rule base is used. The settings are {@code YETT_KNOWLEDGE} (a folder instead of the rule
+ * base that came with the program) and {@code YETT_ADD_ONS} (folders laid over it). For a single
+ * command the options {@code --knowledge} and {@code --add-on} do the same. {@code YETT_LANGUAGE}
+ * and {@code --language} choose the language of its texts.
  *
- * @param usual add-ons by the setting
- * @param extra add-ons by the option, as often as wanted
+ * @param usual add-ons from the setting
+ * @param extra add-ons from the options, as often as wanted
  * @param language of the texts; empty for the cards' own
  */
 public record RuleBaseChoice(
@@ -38,7 +38,7 @@ public record RuleBaseChoice(
         environment.getOrDefault("YETT_LANGUAGE", "").strip());
   }
 
-  /** The same with another folder or language, if there is one, and with further add-ons. */
+  /** This choice with another folder or language, if one is given, and with further add-ons. */
   public RuleBaseChoice with(
       Optional<Path> other, List<Path> further, Optional<String> otherLanguage) {
     List<Path> all = new ArrayList<>(extra);
@@ -47,12 +47,12 @@ public record RuleBaseChoice(
         other.or(() -> folder), usual, List.copyOf(all), otherLanguage.orElse(language));
   }
 
-  /** Whether this is the program's own rule base, in its own words, and nothing else. */
+  /** Whether this is only the program's own rule base in its own language. */
   public boolean shipped() {
     return folder.isEmpty() && usual.isEmpty() && extra.isEmpty() && language.isEmpty();
   }
 
-  /** The rule base that is worked with. */
+  /** The rule base in use. */
   public KnowledgeSource source() {
     List<Path> all = new ArrayList<>(usual);
     extra.stream().filter(path -> !all.contains(path)).forEach(all::add);
@@ -64,8 +64,8 @@ public record RuleBaseChoice(
   }
 
   /**
-   * The rule base in a folder that a command names, with the add-ons of the options; an add-on lies
-   * over the rule base that is worked with.
+   * The rule base in a folder that a command names, with the add-ons of the options. If the folder
+   * is an add-on, it is laid over the rule base in use.
    */
   public KnowledgeSource source(Path named) {
     if (!Files.exists(named.resolve(AddOn.FILE))) {

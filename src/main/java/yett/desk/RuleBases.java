@@ -19,9 +19,9 @@ import yett.rules.RuleCache;
 import yett.rules.RuleCheck;
 import yett.rules.TrustedRules;
 
-/** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
+/** Opens rule bases, the program's own or from a folder. Rules run only if they are trusted. */
 public final class RuleBases {
-  /** What of a rule base has to be trusted besides its rules. */
+  /** Names the part of a rule base that has to be trusted besides its rules. */
   public static final String SAFEGUARDS = "what protects people";
 
   private static final String FILE = "trusted-rules.txt";
@@ -32,7 +32,10 @@ public final class RuleBases {
   private final Consent consent;
   private TrustedRules trusted;
 
-  /** The last few by their content, for somebody who tries one thing after the other. */
+  /**
+   * The rule bases opened last, by their content, for somebody who tries one change after the
+   * other.
+   */
   private final Map<String, Expertise> opened =
       new LinkedHashMap<>(8, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -49,7 +52,7 @@ public final class RuleBases {
   }
 
   /**
-   * Makes a rule base ready to reason with.
+   * Prepares a rule base for reasoning.
    *
    * @throws UntrustedRules if it has rules that may not run
    */
@@ -66,10 +69,10 @@ public final class RuleBases {
   }
 
   /**
-   * The same for people at a gate: a rule base that protects them less than the one of the program,
-   * or otherwise, is used only if it is trusted.
+   * The same for work at a gate. A rule base that lacks or changes a safeguard of the program's own
+   * is used only if it is trusted.
    *
-   * @throws UntrustedRules if it is not, or has rules that may not run
+   * @throws UntrustedRules if it is not trusted, or has rules that may not run
    */
   public Expertise openForPeople(RuleBase base) {
     SortedMap<String, String> otherwise = otherSafeguards(base);
@@ -83,7 +86,9 @@ public final class RuleBases {
     return open(base);
   }
 
-  /** What of a rule base has to be trusted besides its rules, as if it were a file. */
+  /**
+   * The safeguards of a rule base other than its rules, in the form of a file that can be trusted.
+   */
   public static SortedMap<String, String> otherSafeguards(RuleBase base) {
     SortedMap<String, String> otherwise = new TreeMap<>();
     Collection<String> lacking = lacking(base);
@@ -93,13 +98,13 @@ public final class RuleBases {
     return otherwise;
   }
 
-  /** What protects people in the rule base of the program, and not, or otherwise, in this one. */
+  /** The safeguards of the program's rule base that are missing or changed in this one. */
   public static Collection<String> lacking(RuleBase base) {
     RuleBase shipped = RuleBase.read(ShippedKnowledge.in(base.edition().language()));
     return base.safeguards().lacks(shipped.safeguards());
   }
 
-  /** The rule base that came with the program, whose rules are its own. */
+  /** Prepares the program's own rule base, whose rules need no trust. */
   public Expertise ready(RuleBase base) {
     return Expertise.of(
         base,
@@ -107,7 +112,7 @@ public final class RuleBases {
             directory.cache().resolve("rules"), directory.settings().resolve(KEY), consent::waits));
   }
 
-  /** Rules that were not allowed before need a person who allows them. */
+  /** Asks for consent to rules that were not allowed before. */
   private void permit(SortedMap<String, String> rules) {
     List<String> untrusted = trusted().untrusted(rules);
     if (untrusted.isEmpty()) {
@@ -120,8 +125,8 @@ public final class RuleBases {
   }
 
   /**
-   * What is wrong with the rules of a folder: whether they are written as rules are and, of those
-   * that are trusted, what the compiler says. Those that came with the program are sound.
+   * Finds what is wrong with the rules of a folder: whether they have the form of rules, and what
+   * the compiler says of those that are trusted. Rules that came with the program are not checked.
    */
   public List<Problem> ruleProblems(RuleBase base) {
     SortedMap<String, String> own = ownRules(base);
@@ -148,12 +153,15 @@ public final class RuleBases {
     return own;
   }
 
-  /** Where what was worked out of rule bases is kept between starts, apart from their rules. */
+  /**
+   * The store for results computed from rule bases, kept between starts and separate from the
+   * rules.
+   */
   public SealedFiles keptRuns() {
     return new SealedFiles(directory.cache().resolve("runs"), directory.settings().resolve(KEY));
   }
 
-  /** Which rules may run on this computer. */
+  /** The rules that may run on this computer. */
   public synchronized TrustedRules trusted() {
     if (trusted == null) {
       trusted = new TrustedRules(directory.settings().resolve(FILE), shippedRules());

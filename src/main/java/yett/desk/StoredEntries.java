@@ -8,16 +8,19 @@ import yett.interview.Event;
 import yett.interview.EventText;
 import yett.knowledge.Role;
 
-/** The events of a case as they stand in the casebook, read for the interview. */
+/** Converts the events of a case from the casebook for the interview. */
 public final class StoredEntries {
   private StoredEntries() {}
 
-  /** All of them; those that this version cannot read stand for themselves. */
+  /** Converts all events. Those that this version cannot read become entries that say so. */
   public static List<Entry> readable(List<StoredEvent> stored) {
     return stored.stream().map(StoredEntries::entry).toList();
   }
 
-  /** Whoever is unknown to this version of the program counts as one with the fewest rights. */
+  /**
+   * Converts one event. A role that this version does not know counts as the one with the fewest
+   * rights.
+   */
   public static Entry entry(StoredEvent e) {
     Optional<Role> by = by(e.by());
     Event event =
@@ -26,6 +29,8 @@ public final class StoredEntries {
   }
 
   /**
+   * Converts all events.
+   *
    * @throws IllegalArgumentException if one cannot be read
    */
   public static List<Entry> whole(List<StoredEvent> stored) {

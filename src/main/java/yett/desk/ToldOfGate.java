@@ -11,11 +11,11 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
 /**
- * What a case tells of its gate.
+ * What a case says about its gate.
  *
- * @param complete whether the details are complete for whoever answers
+ * @param complete whether the role that answers has given all details
  * @param batteries the day on which new ones were fitted in this case; empty if none were, or if
- *     somebody told their age since
+ *     somebody gave their age since
  */
 record ToldOfGate(Map<String, String> site, boolean complete, Optional<LocalDate> batteries) {
 

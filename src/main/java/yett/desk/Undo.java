@@ -10,16 +10,16 @@ import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** Finds what "back" takes back. */
+/** Finds the events that "back" takes back. */
 public final class Undo {
   private Undo() {}
 
   /**
-   * Numbers of the events that the last answer consists of; those that were given in one go are
-   * taken back in one go. Set-ups, notes and what was taken back already are passed over.
+   * Numbers of the events of the last answer. Events that were entered together are taken back
+   * together. Set-ups, notes and events that were already taken back are skipped.
    *
-   * @param base says which checks are about dangers, of which a whole list is answered at once, and
-   *     which are looks of one place
+   * @param base tells which checks are about dangers, where a whole list is answered together, and
+   *     which are looks at one place
    */
   public static List<Long> last(List<Entry> entries, RuleBase base) {
     Set<Long> gone = Entry.takenBack(entries);
@@ -41,7 +41,7 @@ public final class Undo {
     return last;
   }
 
-  /** Remarks on what was looked at, that were made with the answers. */
+  /** Remarks on looks that were entered together with the answers. */
   private static List<Long> remarks(List<Entry> entries, List<Long> answers, Set<Long> gone) {
     Set<Instant> times =
         entries.stream()
@@ -56,8 +56,8 @@ public final class Undo {
   }
 
   /**
-   * Events of one line that was typed: dangers of one list, looks of one round, and what was known
-   * of the gate.
+   * Whether the events came from one typed line: dangers of one list, looks of one round, or what
+   * was known of the gate.
    */
   private static boolean together(Entry earlier, Entry later, RuleBase base) {
     boolean site =

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Rules, or a rule base without the safeguards of the program, that nobody said may be used; the
- * message says how to say it.
+ * The rules, or a rule base without the program's safeguards, have not been trusted by anybody. The
+ * message says how to trust them.
  */
 public final class UntrustedRules extends RuntimeException {
   private static final int MOST = 8;
@@ -25,7 +25,7 @@ public final class UntrustedRules extends RuntimeException {
   }
 
   /**
-   * @param lacking cards and rules of the program that protect people
+   * @param lacking cards and rules of the program that protect people and are missing or changed
    */
   public static UntrustedRules safeguards(Collection<String> lacking) {
     return new UntrustedRules(
@@ -36,7 +36,7 @@ public final class UntrustedRules extends RuntimeException {
             + " holds until any of this changes.");
   }
 
-  /** Some of many names, in words. */
+  /** Lists some of many names, in words. */
   public static String few(Collection<String> names) {
     int more = names.size() - MOST;
     return names.stream().limit(MOST).collect(Collectors.joining(", "))

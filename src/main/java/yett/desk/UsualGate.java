@@ -14,29 +14,30 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
 /**
- * What most gates have where this computer is used: other regions have other supplies, other kinds
- * of operator no batteries or no marker. One answer to a line.
+ * The answers to site questions that hold for most gates where this computer is used. Other regions
+ * have other supplies, and other operators have no batteries or no marker. The file has one answer
+ * on each line.
  */
 final class UsualGate {
   private static final String NAME = "usual-gate.txt";
 
-  /** Bytes; every site question many times over. */
+  /** In bytes; enough for all site questions many times over. */
   private static final int LARGEST = 1 << 14;
 
   private final Path file;
 
   /**
-   * @param settings folder of what was decided on this computer
+   * @param settings folder for the settings of this computer
    */
   UsualGate(Path settings) {
     this.file = settings.resolve(NAME);
   }
 
   /**
-   * Question to its usual answer. What no card asks any more, or is no answer to it, does not
-   * count.
+   * Question to its usual answer. Questions that no card asks any more, and answers that are not
+   * valid, are ignored.
    *
-   * @throws UncheckedIOException if it cannot be read
+   * @throws UncheckedIOException if the file cannot be read
    */
   Map<String, String> answers(RuleBase base) {
     Map<String, String> answers = new TreeMap<>();
@@ -67,7 +68,7 @@ final class UsualGate {
     }
   }
 
-  /** As it is kept. */
+  /** The answers as text of the file. */
   static String lines(Map<String, String> answers) {
     return new TreeMap<>(answers)
         .entrySet().stream()

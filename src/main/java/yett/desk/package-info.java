@@ -1,5 +1,5 @@
 /**
- * The application: cases are opened, answered, undone, merged, delivered and resumed here, and what
- * is known of a gate is kept. It knows no screen.
+ * The application: opens, answers, undoes, merges, delivers and resumes cases, and keeps what is
+ * known of a gate. It knows nothing of screens.
  */
 package yett.desk;

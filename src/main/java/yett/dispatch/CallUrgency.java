@@ -9,7 +9,10 @@ import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.RuleBase;
 
-/** How soon somebody has to be there, of what was said alone: for lists of many calls. */
+/**
+ * Decides only from what was said how soon somebody has to be at the gate; used for lists of many
+ * calls.
+ */
 public final class CallUrgency {
   private CallUrgency() {}
 

@@ -5,7 +5,7 @@ import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
 
-/** A dispatch sheet as JSON, in the form of {@code shared/dispatch.schema.json}. */
+/** Writes a dispatch sheet as JSON, in the form of {@code shared/dispatch.schema.json}. */
 public final class DispatchJson {
   private static final JsonMapper MAPPER =
       JsonMapper.builder()

@@ -5,25 +5,26 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Everything that somebody who is sent to a gate has to know, from the call alone. Written as JSON
- * in the form of {@code shared/dispatch.schema.json}.
+ * Everything that the person who is sent to a gate has to know, from the call alone. The JSON form
+ * is {@code shared/dispatch.schema.json}.
  *
- * @param caseId as the casebook calls it
+ * @param caseId number of the case in the casebook
  * @param gate as people call it
- * @param at the last word of the caller, ISO 8601 in UTC
+ * @param at time of the caller's last words, ISO 8601 in UTC
  * @param call who called, from where, and what the desk did
  * @param ended how the call ended, or {@code open}
  * @param siteKnown details of the gate that differ from the usual: question to answer, in words
- * @param dangers stops that were raised, by name
- * @param notExcluded dangers of which nobody could say, or that were not asked to the end
- * @param believed causes worth a line, the most probable first; none where nothing was asked: then
- *     it is not diagnosed, and nothing below tells what is probable
- * @param first looks that most probably come first
+ * @param dangers names of the stops that were raised
+ * @param notExcluded dangers about which nobody could tell, or for which the questions were not all
+ *     asked
+ * @param believed causes worth a line, the most probable first; empty if nothing was asked. Then
+ *     nothing is diagnosed, and the fields below do not say what is probable
+ * @param first looks that will probably be made first
  * @param electrician chance that an electrician is needed
  * @param bring the parts that cover what may be wrong
  * @param said in the caller's own words
  * @param asked what was asked and answered, in order
- * @param cautions for the work that is probable
+ * @param cautions for the probable work
  * @param untilThen how the gate is left until somebody comes
  */
 public record DispatchSheet(
@@ -50,7 +51,7 @@ public record DispatchSheet(
     List<String> cautions,
     List<String> untilThen) {
 
-  /** The level of a call after which nobody goes. */
+  /** The level of a call for which nobody goes to the gate. */
   static final String NOBODY = "nobody is sent";
 
   public boolean somebodyGoes() {
@@ -64,7 +65,7 @@ public record DispatchSheet(
   /**
    * Who called, and what the desk did about it; what is not known is left out.
    *
-   * @param because why it was handed over, in the words of who did
+   * @param because why it was handed over, in the words of the person who did
    * @param sent who goes
    * @param due by when, ISO 8601 in UTC
    * @param help who was called for help
@@ -81,14 +82,14 @@ public record DispatchSheet(
   /** How soon, and why. */
   public record Urgency(String level, List<String> reasons) {}
 
-  /** A cause and the chance that it is there, as a number and in words. */
+  /** A cause and the chance that it is present, as a number and in words. */
   public record Believed(String cause, String name, double chance, String words) {}
 
   /**
-   * Minutes at the gate, looking and proving included.
+   * Minutes at the gate, including looks and proofs.
    *
-   * @param likely as often more as less
-   * @param nineInTen enough in nine of ten cases
+   * @param likely the median: as often more as less
+   * @param nineInTen enough in nine cases of ten
    */
   public record Minutes(int likely, int nineInTen) {}
 
@@ -96,18 +97,17 @@ public record DispatchSheet(
   public record Item(String name, double chance) {}
 
   /**
-   * Parts to put in the van, in the order of what they gain: whoever cannot take all takes the
-   * first.
+   * Parts to put in the van, the most useful first, so that somebody who cannot take all takes the
+   * first ones.
    *
-   * @param without chance that no part at all is needed, if it is something that the rule base
-   *     knows
-   * @param covers chance that nothing else is needed, likewise
+   * @param without chance that no part at all is needed, given that the cause is in the rule base
+   * @param covers chance that no other part is needed, under the same condition
    * @param left parts that are left out, the most probable first
-   * @param unknown chance that it is something else
+   * @param unknown chance that the cause is not in the rule base
    */
   public record Cover(
       List<Packed> parts, double without, double covers, List<Item> left, double unknown) {
-    /** Of a gate of which nothing is known. */
+    /** For a gate of which nothing is known. */
     static final Cover UNKNOWN = new Cover(List.of(), 1, 1, List.of(), 1);
 
     public List<String> names() {
@@ -120,10 +120,10 @@ public record DispatchSheet(
    *
    * @param chance that it is needed
    * @param price in the firm's currency
-   * @param covers chance that it is enough with those before it
-   * @param size which one, if the gate's details tell it
+   * @param covers chance that this part and those before it are enough
+   * @param size which one, if the gate's details determine it
    * @param ask what has to be asked to bring the right one, if they do not
-   * @param van where it is, if there is a list of what is on the van
+   * @param van where it is, if there is a list of the van's stock
    */
   public record Packed(
       String name,
@@ -138,6 +138,6 @@ public record DispatchSheet(
     }
   }
 
-  /** A question and its answer; who gave it. */
+  /** A question with its answer, and who gave it. */
   public record Asked(String check, String question, String answer, Optional<String> by) {}
 }

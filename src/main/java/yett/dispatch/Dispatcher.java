@@ -45,15 +45,15 @@ import yett.knowledge.VanStock;
 import yett.plan.Advice;
 import yett.plan.Planner;
 
-/** Works out a dispatch sheet from a case as it stands. */
+/** Makes a dispatch sheet from the present state of a case. */
 public final class Dispatcher {
-  /** What may be wrong is covered to this share. */
+  /** The share of what may be wrong that the parts in the van have to cover. */
   static final double ENOUGH = 0.9;
 
-  /** Nobody takes these along. */
+  /** Instruments that do not have to be taken along. */
   private static final Set<String> NO_TOOLS = Set.of("eye", "tally", "stopwatch", "label");
 
-  /** What a caller does where a danger is not excluded. */
+  /** What a caller does while a danger is not excluded. */
   private static final String UNSEEN =
       "Nobody runs the gate or goes near it until somebody has come and looked at it.";
 
@@ -62,13 +62,13 @@ public final class Dispatcher {
 
   private static final double NAMED = 0.05;
 
-  /** A cause less likely than this takes the room of a line that is read. */
+  /** Causes with a smaller chance are not worth a line. */
   private static final double BELIEVED = 0.07;
 
   private static final double WORTH_A_LINE = 0.02;
   private static final int FIRST = 3;
 
-  /** So many causes are named, however little is known. */
+  /** How many causes are named at least, however little is known. */
   private static final int LEAST = 3;
 
   private final RuleBase base;
@@ -77,15 +77,15 @@ public final class Dispatcher {
   private final Optional<VanStock> stock;
 
   /**
-   * @param zone of the site, for what is a weekend
+   * @param zone time zone of the site, to know the weekend
    */
   public Dispatcher(Expertise expertise, ZoneId zone) {
     this(expertise, zone, Optional.empty());
   }
 
   /**
-   * @param zone of the site, for what is a weekend
-   * @param stock what is on the van, if that was written down
+   * @param zone time zone of the site, to know the weekend
+   * @param stock the stock of the van, if there is a list
    */
   public Dispatcher(Expertise expertise, ZoneId zone, Optional<VanStock> stock) {
     this.base = expertise.base();
@@ -95,7 +95,7 @@ public final class Dispatcher {
   }
 
   /**
-   * @param caseId as the casebook calls it
+   * @param caseId number of the case in the casebook
    * @param gate the gate's name as people say it
    */
   public DispatchSheet sheet(Moment moment, String caseId, String gate) {
@@ -103,7 +103,7 @@ public final class Dispatcher {
   }
 
   /**
-   * @param caller name of who called, if it is known
+   * @param caller name of the caller, if it is known
    * @param phone the number to call back
    */
   public DispatchSheet sheet(
@@ -144,7 +144,9 @@ public final class Dispatcher {
         untilThen(moment, stops, open));
   }
 
-  /** Nobody is sent to a gate that runs, or where nobody wants it. */
+  /**
+   * How soon somebody has to be there. Nobody is sent to a gate that runs, or if nobody is wanted.
+   */
   private DispatchSheet.Urgency urgency(Moment moment, List<String> dangers, Instant at) {
     CaseState state = moment.state();
     return state
@@ -154,7 +156,7 @@ public final class Dispatcher {
         .orElseGet(() -> Urgencies.of(dangers, pressing(state), at, zone));
   }
 
-  /** How it ended, and what the caller said of it. */
+  /** How the call ended, and what the caller said of it. */
   private static List<String> ended(Ending ending, Moment moment) {
     Optional<String> how =
         CallLog.of(moment.entries())
@@ -164,7 +166,9 @@ public final class Dispatcher {
     return Stream.concat(Stream.of(ending.words()), how.stream()).toList();
   }
 
-  /** Whether anything is known to reason from: not where a danger came before all questions. */
+  /**
+   * Whether there is anything to reason from; there is not if a danger came before all questions.
+   */
   private boolean isDiagnosed(Moment moment) {
     return moment.state().told().complaints().isPresent()
         || moment.state().answers().stream()
@@ -172,7 +176,7 @@ public final class Dispatcher {
             .anyMatch(c -> c != null && !c.danger());
   }
 
-  /** Whoever goes on with the case later does not move the time of the call. */
+  /** Time of the caller's last words; what others enter later does not change it. */
   private static Instant lastWord(Moment moment) {
     List<Entry> entries = moment.entries();
     return entries.stream()
@@ -208,7 +212,10 @@ public final class Dispatcher {
         unknown(moment, all));
   }
 
-  /** The figure that stands among the causes, so that there is one for one thing. */
+  /**
+   * The chance that the cause is not in the rule base. Taken from the belief where possible, so
+   * that the sheet has the same figure everywhere.
+   */
   private static double unknown(Moment moment, Cover cover) {
     int at = moment.belief().model().causes().indexOf(Cause.NOT_IN_RULE_BASE);
     return at < 0 ? cover.unknown() : Math.max(0, Math.min(1, moment.belief().remaining()[at]));
@@ -287,7 +294,9 @@ public final class Dispatcher {
             .sum());
   }
 
-  /** An instrument is needed where a cause is there that a reading with it would show. */
+  /**
+   * Instruments, each with the chance that a cause is present that a reading with it would show.
+   */
   private List<Item> instruments(Moment moment, Site site) {
     List<String> ids = moment.belief().model().positions();
     Map<String, Set<String>> shown = new HashMap<>();

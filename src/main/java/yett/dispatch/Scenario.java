@@ -9,9 +9,9 @@ import yett.knowledge.Repair;
 /**
  * One way in which the visit may go.
  *
- * @param chance of it
- * @param known whether all that is wrong in it is in the rule base
- * @param repairs all that are done in it, without success or not
+ * @param chance of this scenario
+ * @param known whether all its causes are in the rule base
+ * @param repairs all that are done in it, successful or not
  */
 record Scenario(double chance, boolean known, Set<Repair> repairs) {
 
@@ -22,7 +22,7 @@ record Scenario(double chance, boolean known, Set<Repair> repairs) {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** The same when this is done as well. */
+  /** This scenario extended by further repairs. */
   Scenario and(double chance, boolean known, Set<Repair> more) {
     Set<Repair> all =
         Stream.concat(repairs.stream(), more.stream()).collect(Collectors.toUnmodifiableSet());

@@ -15,15 +15,18 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
 /**
- * All the ways in which a visit may go: for each set of causes, which repairs it takes. The repairs
- * of one cause are tried in the order of chance over cost (Kadane and Simon 1977) until one takes
- * it away, so that a part is needed in as many cases as its repair has its turn.
+ * Lists all ways in which a visit may go: for each set of causes, the repairs that it takes. The
+ * repairs of one cause are tried in the order of chance over cost (Kadane and Simon 1977) until one
+ * removes it. A part is therefore needed as often as the turn comes to its repair.
  */
 final class Scenarios {
   private static final double MASS = 0.995;
   private static final int MOST = 160;
 
-  /** Rarer ways than this are taken as the dearest one. */
+  /**
+   * Once the chance that a cause is still present is below this, the last repair tried counts as
+   * successful.
+   */
   private static final double RARE = 0.02;
 
   private final RuleBase base;

@@ -8,7 +8,10 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.knowledge.VanStock;
 
-/** Which size of a part a gate needs, or what to ask for it, and whether the van has it. */
+/**
+ * Finds which size of a part a gate needs or, if that is not known, what to ask; and whether the
+ * van has it.
+ */
 final class Sizes {
   private final RuleBase base;
   private final Map<String, String> parts;
@@ -16,8 +19,8 @@ final class Sizes {
   private final Optional<VanStock> stock;
 
   /**
-   * @param told what somebody said of the gate: question to answer; what is usual elsewhere is no
-   *     size to bring
+   * @param told answers about this gate: question to answer. Usual answers do not decide which size
+   *     to bring
    */
   Sizes(RuleBase base, Map<String, String> told, Optional<VanStock> stock) {
     this.base = base;

@@ -12,17 +12,20 @@ import java.util.List;
 import yett.knowledge.Pressing;
 import yett.knowledge.Pressing.Urgency;
 
-/** How soon somebody has to be at the gate, with the reasons. */
+/** Decides how soon somebody has to be at the gate, and gives the reasons. */
 final class Urgencies {
-  /** From then on nobody is sent on a Friday who has not been asked for before. */
+  /**
+   * From this time on, Friday counts as the weekend, because nobody is sent then who was not asked
+   * for before.
+   */
   private static final LocalTime FRIDAY = LocalTime.of(15, 0);
 
   private Urgencies() {}
 
   /**
    * @param dangers names of the stops that were raised
-   * @param pressing what makes it urgent
-   * @param zone of the site
+   * @param pressing what makes the call urgent
+   * @param zone time zone of the site
    */
   static DispatchSheet.Urgency of(
       List<String> dangers, List<Pressing> pressing, Instant at, ZoneId zone) {

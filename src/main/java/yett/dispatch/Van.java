@@ -14,12 +14,18 @@ import yett.dispatch.DispatchSheet.Item;
 import yett.dispatch.DispatchSheet.Packed;
 import yett.knowledge.Repair;
 
-/** What to put in the van: how often each part is needed, and the few that are nearly enough. */
+/**
+ * Decides what to put in the van: computes how often each part is needed, and finds a small set
+ * that is nearly always enough.
+ */
 final class Van {
   private final Map<String, Double> chances = new HashMap<>();
   private final Map<String, Double> prices = new HashMap<>();
 
-  /** Parts that one way of the visit takes, with its chance; only what the rule base knows. */
+  /**
+   * The parts that a scenario needs, with its chance; only scenarios whose causes are in the rule
+   * base.
+   */
   private final Map<Set<String>, Double> ways = new LinkedHashMap<>();
 
   private final double known;
@@ -51,9 +57,9 @@ final class Van {
   }
 
   /**
-   * Few parts that are enough with at least this chance, if it is something that the rule base
-   * knows: the set of parts that gains most for each part comes first; what turns out to be
-   * needless is taken out again.
+   * A small set of parts that is enough with at least this chance, given that the cause is in the
+   * rule base. The set is filled greedily, with the largest gain for each part first; parts that
+   * turn out not to be needed are then removed.
    */
   Cover cover(double enough) {
     Set<String> van = loaded(chances.keySet(), enough);
@@ -75,7 +81,7 @@ final class Van {
         packed, covered(Set.of()), covered(soFar), left, Math.min(1, Math.max(0, 1 - known)));
   }
 
-  /** In the order of what they gain; until they are enough, or nothing gains any more. */
+  /** Adds parts by their gain until they are enough, or until nothing adds to it. */
   private Set<String> loaded(Set<String> allowed, double enough) {
     Set<String> van = new LinkedHashSet<>();
     while (covered(van) < enough) {

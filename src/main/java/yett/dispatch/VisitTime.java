@@ -13,7 +13,8 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
 /**
- * Minutes at the gate: looking, putting right, trying, proving, with the set-ups for them.
+ * Estimates the minutes at the gate for looking, repairing, trying and proving, including the
+ * set-ups.
  *
  * @param first checks that will probably be made first
  * @param proofs those that the site needs

@@ -1,4 +1,2 @@
-/**
- * What a technician is sent out with after a call: how urgent, what for, and with what in the van.
- */
+/** Dispatch after a call: how urgent the visit is, what it is for, and what to put in the van. */
 package yett.dispatch;

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 import yett.figures.CaseFigures.Repeat;
 
-/** Faults that came back: the same cause at the same gate, while the repair was watched. */
+/**
+ * Finds faults that came back: the same cause at the same gate within {@link CaseFigures#WATCHED}
+ * of the repair.
+ */
 final class CameBack {
   private CameBack() {}
 

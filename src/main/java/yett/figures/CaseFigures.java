@@ -12,19 +12,19 @@ import yett.calculation.Range;
 import yett.calculation.SmallNumbers;
 
 /**
- * What many cases tell together, each figure with the range that so few cases leave open.
+ * Statistics over many cases, each figure with the range that remains open with so few cases.
  *
- * @param from beginning of the time that is looked at
+ * @param from beginning of the period
  * @param until its end
- * @param causes of the cured cases, what was wrong, the most frequent first
- * @param sites where there were cases, the most frequent first
- * @param atOnce of the closed cases with a visit, how many the first visit cured
- * @param repeated of the cured cases whose {@link #WATCHED} is over, how many came back: the same
+ * @param causes what was wrong in the cured cases, the most frequent first
+ * @param sites gates with cases, the most frequent first
+ * @param atOnce how many of the closed cases with a visit were cured at the first visit
+ * @param repeated how many of the cured cases whose {@link #WATCHED} is over came back: the same
  *     cause at the same gate
  * @param repeats the gates and causes that came back
- * @param minutes of the cured visits, the minutes spent for each expected minute
- * @param desks for each person of the desk, of the closed calls that they held, how many were over
- *     on the telephone; who held most comes first
+ * @param minutes minutes spent for each expected minute, over the cured visits
+ * @param desks for each agent, how many of the closed calls that they held ended on the telephone;
+ *     the agent with most calls comes first
  */
 public record CaseFigures(
     Instant from,
@@ -40,42 +40,42 @@ public record CaseFigures(
     Ratio minutes,
     List<Share> desks) {
 
-  /** A settled choice: how long a repair is watched for the same fault. */
+  /** A settled choice: for how long after a repair the same fault counts as having come back. */
   public static final Duration WATCHED = Duration.ofDays(90);
 
-  /** A settled choice: from fewer cases no share is told, their number only. */
+  /** A settled choice: with fewer cases only their number is shown, no share. */
   public static final int FEW = 5;
 
   /**
-   * A settled choice: what came about in less time is not made into a number a year, because a busy
-   * day is no year.
+   * A settled choice: for a shorter period no number for a year is computed, because a busy day is
+   * not a busy year.
    */
   public static final Duration SHORT = Duration.ofDays(90);
 
   private static final double DAYS_OF_A_YEAR = 365.25;
 
-  /** So many of so many; the range is that of the share. */
+  /** A share: this many of that many, with the range of the share. */
   public record Share(String name, int hits, int all) {
     /**
-     * @throws IllegalArgumentException if there is nothing to have a share of
+     * @throws IllegalArgumentException if the total is 0
      */
     public Range range() {
       return SmallNumbers.share(hits, all);
     }
 
-    /** Whether they are too few to speak of a share. */
+    /** Whether there are too few cases to give a share. */
     public boolean isFew() {
       return all < FEW;
     }
   }
 
-  /** So many in the whole time, and how many in a year. */
+  /** A number in the whole period, and the number for a year. */
   public record Rate(String name, int count, double aYear, Range range) {}
 
-  /** A cause that came back at a gate, with its cases in order. */
+  /** A cause that came back at a gate, with the cases in order. */
   public record Repeat(String site, String cause, List<PastCase> cases) {}
 
-  /** The median of some ratios. */
+  /** The median of several ratios. */
   public record Ratio(int cases, double median, Range range) {}
 
   public static CaseFigures of(List<PastCase> cases, Instant from, Instant until) {
@@ -106,7 +106,7 @@ public record CaseFigures(
         desks(closed));
   }
 
-  /** Whether the time that is looked at is too short to speak of a year. */
+  /** Whether the period is too short to give a number for a year. */
   public boolean isShort() {
     return Duration.between(from, until).compareTo(SHORT) < 0;
   }

@@ -23,13 +23,13 @@ import yett.knowledge.Role;
 public record GateHistory(List<Past> cases) {
 
   /**
-   * A case as its gate remembers it.
+   * A case in the history of its gate.
    *
    * @param onSite when somebody who may work on the gate last entered something; empty if nobody
    *     did
-   * @param cause id of the cause believed most; empty if nothing was told
+   * @param cause id of the most believed cause; empty if nothing was said
    * @param inspection what was inspected; empty for a search for a fault
-   * @param repairs ids of the repairs that were done, in order
+   * @param repairs ids of the repairs that were made, in order
    */
   public record Past(
       String id,
@@ -41,7 +41,7 @@ public record GateHistory(List<Past> cases) {
       List<Reading> readings,
       Optional<InspectionKind> inspection) {
 
-    /** Follows the events of a case. */
+    /** Summarises the events of a case. */
     public static Past of(String id, Instant opened, String cause, List<Entry> entries) {
       CaseState state = CaseState.of(entries);
       Map<Long, Instant> times = new HashMap<>();
@@ -88,7 +88,7 @@ public record GateHistory(List<Past> cases) {
     cases = cases.stream().sorted(Comparator.comparing(Past::opened)).toList();
   }
 
-  /** When somebody was last there. */
+  /** When somebody was last at the gate. */
   public Optional<Instant> lastVisit() {
     return cases.stream().flatMap(c -> c.onSite().stream()).max(Comparator.naturalOrder());
   }
@@ -97,7 +97,7 @@ public record GateHistory(List<Past> cases) {
     return cases.stream().filter(Past::open).count();
   }
 
-  /** The readings of each check, oldest first; what was read most often comes first. */
+  /** The readings of each check, oldest first; the check with most readings comes first. */
   public List<List<Reading>> readings() {
     Map<String, List<Reading>> byCheck = new TreeMap<>();
     for (Past past : cases) {

@@ -8,10 +8,11 @@ import yett.figures.GateHistory.Past;
 import yett.interview.Ending;
 
 /**
- * When a gate has to be inspected again.
+ * When a gate has to be inspected next.
  *
- * @param last day of the last inspection that it passed, in the end; empty if there was none
- * @param day when the next is due: today at the latest for a gate that passed none
+ * @param last day of the last inspection that it passed, perhaps only after a repair; empty if
+ *     there was none
+ * @param day when the next is due; not later than today for a gate that passed none
  */
 public record NextInspection(Optional<LocalDate> last, LocalDate day) {
 
@@ -33,7 +34,7 @@ public record NextInspection(Optional<LocalDate> last, LocalDate day) {
     return inspection.ending().filter(Ending::isDone).isPresent();
   }
 
-  /** Whether a later case ended with every proof that the inspection had left open. */
+  /** Whether a later case ended with all proofs that the inspection had left open. */
   private static boolean proves(Past later, Past inspection) {
     return later.opened().isAfter(inspection.opened()) && passed(later);
   }

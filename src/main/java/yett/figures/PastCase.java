@@ -13,17 +13,15 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
 /**
- * What counts of one case.
+ * What the statistics need of one case.
  *
- * @param cause id of the cause believed most at its end; empty if nothing was told
+ * @param cause id of the most believed cause at its end; empty if nothing was said
  * @param ending empty while it is open
- * @param visits how often somebody who may work on the gate was there: entries further apart than
- *     {@link #NEXT_VISIT} belong to another visit
- * @param spent minutes on site by the clock; what lies further apart than {@link #BREAK} was
- *     something else
+ * @param visits how often somebody who may work on the gate was there; entries further apart than
+ *     {@link #NEXT_VISIT} belong to different visits
+ * @param spent minutes on site by the clock; gaps longer than {@link #BREAK} do not count
  * @param expected minutes that the cards give for what was done there
- * @param desk who of the desk held the call last; empty if nobody said that they did, or nobody
- *     called
+ * @param desk the agent who held the call last; empty if nobody is named, or if it was no call
  */
 public record PastCase(
     String id,
@@ -41,10 +39,10 @@ public record PastCase(
    */
   static final Duration NEXT_VISIT = Duration.ofHours(6);
 
-  /** A settled choice: longer than any check or repair takes that is entered afterwards. */
+  /** A settled choice: longer than any check or repair that is entered afterwards. */
   static final Duration BREAK = Duration.ofMinutes(45);
 
-  /** Follows the events of a case. */
+  /** Summarises the events of a case. */
   public static PastCase of(
       String id, String site, Instant opened, String cause, List<Entry> entries, RuleBase base) {
     List<Entry> counting = Entry.valid(entries);
@@ -72,12 +70,12 @@ public record PastCase(
         CallLog.of(entries).holder());
   }
 
-  /** Whether the gate ran again at the end of it. */
+  /** Whether the gate worked again at the end. */
   public boolean cured() {
     return ending.filter(Ending::isCured).isPresent();
   }
 
-  /** Whether it was over on the telephone: put right there, or it worked again by itself. */
+  /** Whether it ended on the telephone: put right there, or it worked again by itself. */
   public boolean endedOnTelephone() {
     return visits == 0
         && ending.filter(e -> e == Ending.SOLVED || e == Ending.WORKS_AGAIN).isPresent();

@@ -1,2 +1,2 @@
-/** What many closed cases tell together: what fails, where, how often, and how the work went. */
+/** Statistics over many closed cases: what fails, where, how often, and how the work went. */
 package yett.figures;

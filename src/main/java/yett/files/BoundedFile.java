@@ -12,13 +12,13 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /**
- * What somebody else wrote, text in UTF-8 above all: no more of it is read than its reader expects,
- * and nothing that has no end, such as a device or a pipe.
+ * Reads files that somebody else wrote, mostly text in UTF-8, with a limit on their size. It
+ * refuses anything that has no end, such as a device or a pipe.
  */
 public final class BoundedFile {
   private BoundedFile() {}
 
-  /** There is more in a file than its reader expects. */
+  /** The file is larger than its reader allows. */
   public static final class TooLarge extends IOException {
     private static final long serialVersionUID = 1;
 
@@ -27,7 +27,7 @@ public final class BoundedFile {
     }
   }
 
-  /** There is more in a line than its reader expects. */
+  /** A line is longer than its reader allows. */
   public static final class LineTooLong extends IOException {
     private static final long serialVersionUID = 1;
 
@@ -37,12 +37,12 @@ public final class BoundedFile {
   }
 
   /**
-   * The whole of a file.
+   * Reads a whole file.
    *
-   * @param largest bytes
+   * @param largest in bytes
    * @throws NoSuchFileException if there is none
    * @throws FileNotFoundException if it is a folder, a device or a pipe
-   * @throws java.nio.charset.CharacterCodingException if it is no text in UTF-8
+   * @throws java.nio.charset.CharacterCodingException if it is not text in UTF-8
    * @throws TooLarge if it is larger
    */
   public static String text(Path file, int largest) throws IOException {
@@ -50,7 +50,7 @@ public final class BoundedFile {
     return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
   }
 
-  /** The whole of a file that is no text, such as a picture; fails as {@link #text} does. */
+  /** Reads a whole file that is not text, such as a picture; fails as {@link #text} does. */
   public static byte[] bytes(Path file, int largest) throws IOException {
     check(file, largest);
     byte[] bytes;
@@ -64,9 +64,10 @@ public final class BoundedFile {
   }
 
   /**
-   * A file too large to be held whole, line by line; fails as {@link #text} does.
+   * Reads a file line by line, if it may be too large to be held in memory; fails as {@link #text}
+   * does.
    *
-   * @param largest bytes
+   * @param largest in bytes
    * @param longest characters of a line
    */
   public static Lines lines(Path file, long largest, int longest) throws IOException {
@@ -102,9 +103,9 @@ public final class BoundedFile {
     }
 
     /**
-     * The next line, without its end; null after the last.
+     * The next line without its end; null after the last.
      *
-     * @throws LineTooLong if it is longer than any
+     * @throws LineTooLong if it is longer than allowed
      * @throws TooLarge if the file has grown
      */
     public String next() throws IOException {

@@ -4,21 +4,21 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Room on a disk. On one that is nearly full, what is left is for answers. */
+/** Checks the free room on a disk. If it is nearly full, the rest is reserved for answers. */
 public final class DiskRoom {
   /**
-   * Kept for answers, in bytes: the casebook's journal grows to some 4 MB before it is taken over
-   * (a settled choice: four times that).
+   * Reserved for answers, in bytes. The casebook's journal grows to about 4 MB before it is merged;
+   * this is four times that (a settled choice).
    */
   static final long FOR_ANSWERS = 16L << 20;
 
   private DiskRoom() {}
 
   /**
-   * Whether there is room for something that can be done without.
+   * Whether there is room for something that is not essential.
    *
    * @param place a file to be made, or a folder
-   * @param bytes how large it will be
+   * @param bytes its size
    */
   public static boolean besidesAnswers(Path place, long bytes) {
     Path there = place.toAbsolutePath();

@@ -8,19 +8,20 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * The native part of a library of others, unpacked once for all starts. By itself it unpacks a copy
- * to the temporary folder at every start, and a program that is killed leaves it there.
+ * The native part of a third-party library, unpacked once for all starts. Left alone, the library
+ * unpacks a copy into the temporary folder at every start, which stays there if the program is
+ * killed.
  *
- * @param property the system property that tells the library in which folder its native part is
- * @param folder where among the program's classes it stands for this system
+ * @param property the system property that tells the library the folder of its native part
+ * @param folder where the native part for this system is among the program's classes
  * @param name of the file
  */
 public record NativeLibrary(String property, String folder, String name) {
 
   /**
-   * Has one copy serve all starts. Call it before the library is used.
+   * Makes all starts use one copy. Call it before the library is used.
    *
-   * @param cache what can be made again
+   * @param cache directory for data that can be made again
    */
   public void share(Path cache) {
     if (System.getProperty(property) == null) { // else whoever started the program said where it is
@@ -30,8 +31,8 @@ public record NativeLibrary(String property, String folder, String name) {
   }
 
   /**
-   * Puts it into a folder as it is. A start whose property points there need not unpack it; on
-   * another system it does.
+   * Copies it into a folder. A start whose property points there does not unpack it, except on
+   * another system.
    */
   public void unpack(Path into) throws IOException {
     Files.createDirectories(into);
@@ -43,11 +44,11 @@ public record NativeLibrary(String property, String folder, String name) {
   }
 
   /**
-   * The library in a file of its own, with the very bytes of the program's archive.
+   * The library in a file of its own, byte for byte as in the program's archive.
    *
-   * @param kept the folder for all of them, made if need be
-   * @return the folder with the file, empty if it cannot be kept there safely: whoever needs the
-   *     library then unpacks it as ever
+   * @param kept the folder for all of them, made if necessary
+   * @return the folder with the file; empty if it cannot be kept there safely. Then the library
+   *     unpacks itself as usual
    */
   Optional<Path> unpacked(Path kept) {
     try (InputStream archived = archived()) {

@@ -18,9 +18,9 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * Files and folders that nobody but their owner may read: they tell of people and of weak gates.
- * Where the file system knows no such rights (Windows, many USB sticks), the folder's own
- * protection is all there is.
+ * Files and folders that only their owner may read, because they contain data about people and
+ * about weak gates. On file systems without such permissions (Windows, many USB sticks), only the
+ * folder's own protection applies.
  */
 public final class OwnFiles {
   private static final Set<PosixFilePermission> OWNER =
@@ -32,7 +32,7 @@ public final class OwnFiles {
 
   private OwnFiles() {}
 
-  /** Makes a folder with all that it lies in. One that is there keeps its rights. */
+  /** Makes a folder and its parents. An existing folder keeps its permissions. */
   public static void folder(Path folder) throws IOException {
     if (!Files.isDirectory(folder)) {
       Files.createDirectories(folder, rights(folder, OWNER_FOLDER));
@@ -40,7 +40,8 @@ public final class OwnFiles {
   }
 
   /**
-   * Opens a file to write to it. It is made if need be; others lose the right to one that is there.
+   * Opens a file for writing and makes it if necessary. From an existing file, the permissions of
+   * others are removed.
    */
   public static FileChannel open(Path file, OpenOption... how) throws IOException {
     Set<OpenOption> options = new HashSet<>(Set.of(how));
@@ -50,7 +51,7 @@ public final class OwnFiles {
     return FileChannel.open(file, options, rights(file, OWNER));
   }
 
-  /** Takes from others every right to a file, if it is there and that can be done. */
+  /** Removes all permissions of others from a file, if it exists and that is possible. */
   public static void shut(Path file) {
     try {
       var view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
@@ -61,11 +62,11 @@ public final class OwnFiles {
         }
       }
     } catch (IOException | IllegalArgumentException e) {
-      // Somebody else's file, or a file system without rights: it is used as it is.
+      // Somebody else's file, or a file system without permissions: it is used as it is.
     }
   }
 
-  /** Whether others than its owner can read a folder or change what is in it. */
+  /** Whether others can read a folder or change what is in it. */
   public static boolean isOpen(Path folder) {
     try {
       var view = Files.getFileAttributeView(folder, PosixFileAttributeView.class);
@@ -76,16 +77,16 @@ public final class OwnFiles {
   }
 
   /**
-   * Whether a file is there, is this user's, and cannot be changed by others, nor its folder. Where
-   * a system has no such rights (Windows), the user's own folders are closed to others by
-   * themselves.
+   * Whether a file exists, belongs to this user, and neither it nor its folder can be changed by
+   * others. On systems without such permissions (Windows), the user's own folders are closed to
+   * others anyway.
    */
   public static boolean isOurs(Path file) {
     return isOurs(file, WRITTEN_BY_OTHERS)
         && isOurs(file.toAbsolutePath().getParent(), WRITTEN_BY_OTHERS);
   }
 
-  /** Whether, besides, others cannot even read it. */
+  /** Whether, in addition, others cannot read it. */
   public static boolean isSecret(Path file) {
     return isOurs(file) && isOurs(file, EnumSet.complementOf(EnumSet.copyOf(OWNER_FOLDER)));
   }
@@ -112,7 +113,7 @@ public final class OwnFiles {
         .lookupPrincipalByName(System.getProperty("user.name"));
   }
 
-  /** Whether others than its owner can change what is in a folder. */
+  /** Whether others can change what is in a folder. */
   static boolean othersWrite(Path folder) throws IOException {
     var view = Files.getFileAttributeView(folder, PosixFileAttributeView.class);
     Set<PosixFilePermission> rights = view == null ? Set.of() : view.readAttributes().permissions();
@@ -120,7 +121,7 @@ public final class OwnFiles {
         || rights.contains(PosixFilePermission.OTHERS_WRITE);
   }
 
-  /** Rights to make a file with, none where the file system knows none. */
+  /** Permissions for making a file; empty if the file system has none. */
   static FileAttribute<?>[] rights(Path file, Set<PosixFilePermission> rights) {
     return file.getFileSystem().supportedFileAttributeViews().contains("posix")
         ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(rights)}

@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.security.CodeSource;
 import java.util.Optional;
 
-/** The program that is running, told from every other version of it by its content. */
+/** Identifies the running program by its content, so that every version can be told from others. */
 public final class OwnProgram {
   private OwnProgram() {}
 
-  /** Empty where it does not run from one file of its own. */
+  /** The fingerprint; empty if the program does not run from a single file. */
   public static Optional<String> fingerprint() {
     CodeSource source = OwnProgram.class.getProtectionDomain().getCodeSource();
     try {

@@ -18,9 +18,9 @@ import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
 /**
- * What was worked out once and can be worked out again, in files. Compiled rules among them are
- * loaded as classes and can do what their user can, so each file bears a seal that only this user's
- * key can make; a file without it is as if it were not there.
+ * Stores results in files that can be computed again. Compiled rules are among them; they are
+ * loaded as classes and can do anything that their user can. Each file therefore has a seal that
+ * only this user's key can make. A file without a valid seal is ignored.
  */
 public final class SealedFiles {
   private static final String SEAL = "HmacSHA256";
@@ -32,14 +32,15 @@ public final class SealedFiles {
   private final Path keyFile;
 
   /**
-   * @param keyFile made when it is needed; readable by the user only, or nothing is kept
+   * @param keyFile made when it is needed; if it cannot be kept readable by the user only, nothing
+   *     is stored
    */
   public SealedFiles(Path folder, Path keyFile) {
     this.folder = folder;
     this.keyFile = keyFile;
   }
 
-  /** What was kept under a name, if it is this user's and as it was kept. */
+  /** What was stored under a name, if it is this user's and unchanged. */
   public Optional<byte[]> get(String name) {
     Path file = folder.resolve(name);
     if (!OwnFiles.isOurs(file) || !Files.isRegularFile(file)) {
@@ -60,7 +61,7 @@ public final class SealedFiles {
     }
   }
 
-  /** Keeps something for the next start, if that is possible. */
+  /** Stores something for the next start, if that is possible. */
   public void put(String name, byte[] content) {
     try {
       makeKey();
@@ -122,7 +123,9 @@ public final class SealedFiles {
     return key.length == KEY_BYTES ? Optional.of(key) : Optional.empty();
   }
 
-  /** A file of another name does not fit. */
+  /**
+   * The seal of a file. It includes the name, so that the seal of one file does not fit another.
+   */
   private static byte[] seal(byte[] key, String name, byte[] content) {
     try {
       Mac mac = Mac.getInstance(SEAL);

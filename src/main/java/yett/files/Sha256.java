@@ -4,14 +4,14 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** Content told from other content by its SHA-256 digest (FIPS 180-4). */
+/** Identifies content by its SHA-256 digest (FIPS 180-4). */
 public final class Sha256 {
   /** Bytes of the whole digest. */
   public static final int WHOLE = 32;
 
   private Sha256() {}
 
-  /** So many of the first bytes of the digest, in hexadecimal. */
+  /** The first bytes of the digest, in hexadecimal. */
   public static String hex(byte[] content, int bytes) {
     try {
       byte[] digest = MessageDigest.getInstance("SHA-256").digest(content);

@@ -22,15 +22,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Writes a file whole or not at all: beside its place, onto the disk, and then into its place. Who
- * is killed in the middle, or finds the disk full, leaves what was there before.
+ * Writes a file whole or not at all: first next to its place, forced to disk, and then moved into
+ * place. If the program is killed on the way, or the disk is full, the old file stays.
  */
 public final class WholeFile {
   private static final Pattern PART = Pattern.compile(".*\\.(\\d{1,18})\\.part");
 
   private WholeFile() {}
 
-  /** What is written to a file. */
+  /** Writes the content of a file. */
   public interface Content {
     void write(Writer to) throws IOException;
   }
@@ -39,7 +39,7 @@ public final class WholeFile {
     void write(OutputStream to) throws IOException;
   }
 
-  /** In the place of what is there, with its rights; a new file gets the usual ones. */
+  /** Replaces a file and keeps its permissions; a new file gets the usual ones. */
   public static void replace(Path file, String text) throws IOException {
     Path real = Files.exists(file) ? file.toRealPath() : file;
     write(
@@ -51,28 +51,28 @@ public final class WholeFile {
   }
 
   /**
-   * A file that is not there yet.
+   * Writes a new file.
    *
-   * @throws FileAlreadyExistsException if it is
+   * @throws FileAlreadyExistsException if it exists
    */
   public static void create(Path file, String text) throws IOException {
     absent(file);
     write(file, encoded(to -> to.write(text)), new FileAttribute<?>[0]);
   }
 
-  /** The same of what is no text. */
+  /** The same for content that is not text. */
   public static void create(Path file, byte[] content) throws IOException {
     absent(file);
     write(file, to -> to.write(content), new FileAttribute<?>[0]);
   }
 
-  /** The same, for nobody but its owner to read. */
+  /** The same for a file that only its owner may read. */
   public static void createOwn(Path file, Content content) throws IOException {
     absent(file);
     write(file, encoded(content), OwnFiles.ownersFile(file));
   }
 
-  /** In the place of what is there, for nobody but its owner to read. */
+  /** Replaces a file; only its owner may read it. */
   public static void replaceOwn(Path file, byte[] content) throws IOException {
     write(
         file,
@@ -117,7 +117,7 @@ public final class WholeFile {
     }
   }
 
-  /** Deletes what programs that were killed had begun of this file. */
+  /** Deletes unfinished copies of this file that were left by killed programs. */
   private static void sweep(Path file) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
     try (DirectoryStream<Path> beside = Files.newDirectoryStream(folder, WholeFile::isPart)) {

@@ -1,2 +1,5 @@
-/** Files as Yett leaves them: for their owner alone where they tell of people, and never half. */
+/**
+ * Writes and reads files safely: readable by their owner only if they contain data about people,
+ * and never written by half.
+ */
 package yett.files;

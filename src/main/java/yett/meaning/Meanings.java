@@ -7,9 +7,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import yett.files.NativeLibrary;
 
 /**
- * The meanings of sentences as directions: the nearer two of them point, the more alike the
- * sentences are. Sentences that were known when the program was built are not worked out again. May
- * be used by several threads.
+ * Represents the meanings of sentences as directions. The smaller the angle between two directions,
+ * the more alike the sentences are. Sentences that were known when the program was built are not
+ * computed again. May be used by several threads.
  */
 public final class Meanings {
   private final SentenceModel model;
@@ -20,7 +20,7 @@ public final class Meanings {
     this.known.putAll(known);
   }
 
-  /** What the folder of the program holds for the system that builds it. */
+  /** The native parts in the folder of the program, for the system on which it is built. */
   public static List<NativeLibrary> nativeLibraries() {
     return NativeParts.all();
   }
@@ -36,25 +36,25 @@ public final class Meanings {
     } catch (IOException e) {
       throw new NoModelException(e.getMessage(), e);
     } catch (LinkageError e) {
-      // Left out of this program, or it has no library for this system.
+      // Left out of this program, or not available for this system.
       String what = e instanceof NoClassDefFoundError ? "left out" : "not made for this system";
       throw new NoModelException("the model is " + what, e);
     }
   }
 
-  /** The direction of a sentence that somebody says; it is not kept. */
+  /** The direction of a sentence that somebody says; it is not cached. */
   public float[] of(String sentence) {
     float[] direction = known.get(sentence);
     return direction == null ? model.direction(sentence) : direction;
   }
 
-  /** The directions of sentences that are asked for again and again. */
+  /** The directions of sentences that are needed repeatedly. */
   public float[][] of(List<String> sentences) {
     return sentences.stream().map(this::of).toArray(float[][]::new);
   }
 
   /**
-   * How near two directions are: 1 if they are the same, about 0 if they have nothing in common.
+   * The similarity of two directions: 1 if they are equal, about 0 if they have nothing in common.
    */
   public static double nearness(float[] one, float[] other) {
     float sum = 0;

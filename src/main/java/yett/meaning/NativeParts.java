@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import yett.files.NativeLibrary;
 
-/** The native parts of the model's library, which it would unpack at every start otherwise. */
+/**
+ * Finds the unpacked native parts of the model's library, which would otherwise unpack them at
+ * every start.
+ */
 final class NativeParts {
-  /** Where the folder of the program has them, as its launcher says. */
+  /** System property with the folder of the native parts, set by the launcher. */
   private static final String OURS = "yett.native";
 
   private static final String PATH = "onnxruntime.native.path";
@@ -32,7 +35,10 @@ final class NativeParts {
     return system + (arm ? "-aarch64" : "-x64");
   }
 
-  /** On another system than the one that built the program there are none there. */
+  /**
+   * Tells the library where its native parts are. They are missing if the program was built on
+   * another system.
+   */
   static void find() {
     String folder = System.getProperty(OURS);
     if (folder != null

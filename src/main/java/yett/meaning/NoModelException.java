@@ -1,6 +1,9 @@
 package yett.meaning;
 
-/** Meanings cannot be compared here; the message says why, and no more than words is missing. */
+/**
+ * Meanings cannot be compared here; the message says why. Without them, only the understanding of
+ * words is worse.
+ */
 public final class NoModelException extends Exception {
   private static final long serialVersionUID = 1;
 

@@ -15,16 +15,18 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** Directions of sentences that were worked out when the program was built, a byte a number. */
+/**
+ * Stores the directions of sentences that were computed during the build, one byte for each number.
+ */
 public final class SentenceDirections {
   private static final String NAME = "sentence-directions.bin";
 
-  /** No number of a direction of 384 comes near this; finer steps than 1 would allow. */
+  /** Every number of a direction of 384 is well below this. A limit below 1 allows finer steps. */
   private static final float LARGEST = 0.4f;
 
   private SentenceDirections() {}
 
-  /** What the build knew; nothing in a program without the model. */
+  /** The directions from the build; empty in a program without the model. */
   static Map<String, float[]> ofProgram() {
     try (InputStream in = SentenceDirections.class.getResourceAsStream("/" + NAME)) {
       return in == null ? Map.of() : read(in);
@@ -59,9 +61,10 @@ public final class SentenceDirections {
   }
 
   /**
-   * Works out the directions of all these sentences, when the program is built.
+   * Computes the directions of all these sentences during the build.
    *
-   * @param program the folder with the program's classes; what stands there already is kept
+   * @param program the folder with the program's classes; directions that are already there are
+   *     kept
    */
   public static void write(Collection<String> sentences, Path program)
       throws IOException, NoModelException {

@@ -11,15 +11,15 @@ import java.util.Arrays;
 import java.util.Map;
 
 /**
- * The model that makes a direction of 384 numbers of a sentence, so that sentences of like meaning
- * lie near each other (all-MiniLM-L6-v2, quantised to 8 bits). One thread of the processor, some
- * milliseconds a sentence. May be used by several threads.
+ * The model that turns a sentence into a direction of 384 numbers, so that sentences of similar
+ * meaning are close to each other (all-MiniLM-L6-v2, quantised to 8 bits). It uses one thread and
+ * takes some milliseconds for a sentence. May be used by several threads.
  */
 final class SentenceModel {
   private static final String MODEL = "/all-minilm-l6-v2-q.onnx";
   private static final String TOKENIZER = "/all-minilm-l6-v2-q-tokenizer.json";
 
-  /** The model was taught with sentences up to this length; nobody says more at once. */
+  /** The model was trained with sentences up to this length; nobody says more at once. */
   private static final int MOST_PIECES = 128;
 
   private final WordPieces pieces;

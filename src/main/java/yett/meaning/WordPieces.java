@@ -13,16 +13,16 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Cuts a sentence into the pieces of words that the model was taught with: small letters without
- * accents, punctuation apart, and of each word the longest pieces that the vocabulary has, from the
- * left. (Wu et al. 2016, "Google's Neural Machine Translation System", section 4.1; Devlin et al.
- * 2019, "BERT".)
+ * Splits a sentence into the pieces of words that the model was trained with: small letters without
+ * accents, punctuation separate, and of each word the longest pieces that the vocabulary has, from
+ * the left. (Wu et al. 2016, "Google's Neural Machine Translation System", section 4.1; Devlin et
+ * al. 2019, "BERT".)
  */
 final class WordPieces {
   private static final Pattern ACCENTS = Pattern.compile("\\p{Mn}+");
   private static final Pattern NOT_TEXT = Pattern.compile("[\\p{Cc}\\p{Cf}\\x{FFFD}&&[^\\s]]");
 
-  /** Punctuation, the signs of ASCII and the characters of East Asia are words by themselves. */
+  /** Punctuation, ASCII symbols and East Asian characters are separate words. */
   private static final Pattern APART =
       Pattern.compile("[\\p{P}$+<=>^`|~]|[\\p{IsHan}]", Pattern.UNICODE_CHARACTER_CLASS);
 
@@ -49,7 +49,7 @@ final class WordPieces {
   /**
    * The numbers of the pieces, with those for beginning and end.
    *
-   * @param most so many at most; what is further back is left out
+   * @param most maximum number of pieces; the rest of the sentence is left out
    */
   long[] of(String sentence, int most) {
     List<Integer> pieces = new ArrayList<>();

@@ -1,2 +1,2 @@
-/** How near sentences are in meaning, whatever their words; knows no gates. */
+/** Compares sentences by their meaning, whatever their words. Knows nothing of gates. */
 package yett.meaning;

@@ -7,16 +7,19 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /**
- * Elements and text, well-formed whatever the text is: every word comes in as it was said, and only
- * this class puts marks on the page. The same text is HTML to a browser and XML to a program.
+ * Writes elements and text that are always well-formed. All words are escaped; only this class puts
+ * markup on the page. The result is HTML for a browser and XML for a program.
  */
 public final class Markup {
   private static final XMLOutputFactory WRITERS = XMLOutputFactory.newDefaultFactory();
 
-  /** What XML cannot hold, and what steers the direction of a line. */
+  /** Characters that XML does not allow, or that control the direction of a line. */
   private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Cn}]");
 
-  /** A run of blanks and line ends as a whole: each is gone through once, however long. */
+  /**
+   * A run of blanks and line ends. The quantifier is possessive, so that a long run is scanned only
+   * once.
+   */
   private static final Pattern BLANKS = Pattern.compile("[\\s\\u0085\\u2028\\u2029]++");
 
   private static final Pattern BREAK = Pattern.compile("\\R|\\t");
@@ -32,7 +35,7 @@ public final class Markup {
     }
   }
 
-  /** Words on one line, without what nobody sees. */
+  /** Words on one line, without invisible characters. */
   static String plain(String words) {
     String line =
         BLANKS
@@ -63,7 +66,7 @@ public final class Markup {
     return write(() -> writer.writeCharacters(plain(words)));
   }
 
-  /** An element that holds nothing but words. */
+  /** An element that contains only words. */
   public Markup leaf(String element, String words, Object... attributes) {
     return open(element, attributes).text(words).close();
   }
@@ -73,7 +76,7 @@ public final class Markup {
     return open("tr").leaf("th", name, "scope", "row").leaf("td", value).close();
   }
 
-  /** An element that never holds anything. */
+  /** An element without content. */
   public Markup empty(String element, Object... attributes) {
     return write(
         () -> {
@@ -82,7 +85,7 @@ public final class Markup {
         });
   }
 
-  /** The style of the page; it is the program's own. */
+  /** The style of the page. It is not escaped, because it is the program's own. */
   public Markup style(String css) {
     return open("style").write(() -> writer.writeCharacters(css)).close();
   }
@@ -106,7 +109,7 @@ public final class Markup {
     }
   }
 
-  /** All elements must have been closed. */
+  /** The text; all elements must have been closed. */
   @Override
   public String toString() {
     write(writer::flush);

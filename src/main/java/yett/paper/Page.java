@@ -7,13 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.function.Consumer;
 
-/** A whole page that needs nothing from elsewhere, in the one style of all that is handed out. */
+/** A complete, self-contained page in the style of everything that is handed out. */
 public final class Page {
   private Page() {}
 
   /**
-   * @param paper the word for the sheets it is printed on
-   * @param body writes what stands in it
+   * @param paper the word for the paper size
+   * @param body writes the content
    */
   public static String of(String title, String description, String paper, Consumer<Markup> body) {
     Markup page = new Markup();

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Sheets that offices print on, upright.
+ * Paper sizes that offices print on, upright.
  *
  * @see <a href="https://www.w3.org/TR/css-page-3/#page-size">CSS Paged Media, page-size</a>
  */
@@ -18,7 +18,7 @@ public enum Paper {
     this.word = word;
   }
 
-  /** The word for it, in settings and in CSS. */
+  /** The word for it in settings and in CSS. */
   public String word() {
     return word;
   }
@@ -28,7 +28,7 @@ public enum Paper {
   }
 
   /**
-   * @throws IllegalArgumentException if there is no such paper
+   * @throws IllegalArgumentException if there is no such paper size
    */
   public static Paper named(String word) {
     return Arrays.stream(values())

@@ -14,22 +14,22 @@ import java.io.UncheckedIOException;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
-/** A page of {@link Markup} as PDF: tagged for screen readers, its fonts inside. */
+/** Converts a page of {@link Markup} to PDF, tagged for screen readers and with embedded fonts. */
 public final class PdfFile {
-  /** What the page has to name in its style. */
+  /** The font that the style of a page has to name. */
   public static final String FONT = "DejaVu Sans Condensed";
 
   private static final String FONTS = "/net/sf/jasperreports/fonts/dejavu/DejaVuSansCondensed";
 
   static {
-    // A screen is not needed for it, and one that is named but cannot be reached must not matter.
+    // No screen is needed, and one that is configured but cannot be reached must not matter.
     System.setProperty("java.awt.headless", "true");
   }
 
   private PdfFile() {}
 
   /**
-   * @param html a whole page that needs nothing from elsewhere; nothing is fetched for it
+   * @param html a complete, self-contained page; nothing is fetched for it
    */
   public static byte[] of(String html) {
     XRLog.setLoggingEnabled(false);
@@ -52,7 +52,7 @@ public final class PdfFile {
     return out.toByteArray();
   }
 
-  /** The characters of a text that its fonts do not have, each once. */
+  /** The characters of a text that the fonts do not have, each once. */
   public static String missing(String text) {
     Font font = drawn();
     return text.codePoints()

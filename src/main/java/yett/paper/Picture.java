@@ -4,12 +4,12 @@ import java.util.Arrays;
 import java.util.Base64;
 
 /**
- * A picture that stands in a page itself.
+ * A picture that is embedded in a page.
  *
- * @param address its whole content, as a data URL
+ * @param address its whole content as a data URL
  */
 public record Picture(String address) {
-  /** How files begin: W3C, PNG (5.2); ITU-T T.81 (JPEG), B.1.1.3. */
+  /** The first bytes of the file formats: W3C, PNG (5.2); ITU-T T.81 (JPEG), B.1.1.3. */
   private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
 
   private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};

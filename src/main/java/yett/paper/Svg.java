@@ -3,14 +3,14 @@ package yett.paper;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** A drawing whose unit is the millimetre on paper. */
+/** A drawing with coordinates in millimetres on paper. */
 public final class Svg {
   private final Markup page;
 
   /**
    * Begins a drawing.
    *
-   * @param said what it shows, for whoever does not see it
+   * @param said what it shows, for people who cannot see it
    */
   public Svg(Markup page, double width, double height, String said) {
     this.page = page;
@@ -37,9 +37,9 @@ public final class Svg {
   }
 
   /**
-   * What a line is drawn with.
+   * How a line is drawn.
    *
-   * @param dash lengths of dash and gap; {@code none} for a whole line
+   * @param dash lengths of dash and gap; {@code none} for a solid line
    */
   public record Pen(String colour, double thick, String dash) {
     public Pen(String colour, double thick) {
@@ -66,7 +66,9 @@ public final class Svg {
     draw("line", pen.with("x1=" + mm(x1), "y1=" + mm(y1), "x2=" + mm(x2), "y2=" + mm(y2)));
   }
 
-  /** Through points: x and y, one after the other. The name is for whoever works on the drawing. */
+  /**
+   * Draws a line through points: x and y, alternating. The name is for people who edit the drawing.
+   */
   public void path(String name, double[] points, Pen pen) {
     StringBuilder path = new StringBuilder();
     for (int i = 0; i < points.length; i += 2) {
@@ -93,7 +95,8 @@ public final class Svg {
   }
 
   /**
-   * @param anchor where the point is: {@code start}, {@code middle} or {@code end}
+   * @param anchor which part of the words is at the point: {@code start}, {@code middle} or {@code
+   *     end}
    */
   public void words(String words, double x, double y, double size, String anchor, String colour) {
     page.leaf(

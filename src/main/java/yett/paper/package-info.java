@@ -1,2 +1,2 @@
-/** Pages to print: HTML, drawings in it, and PDF made of it. Knows no gates. */
+/** Pages to print: HTML with drawings, and PDF made from it. Knows nothing of gates. */
 package yett.paper;

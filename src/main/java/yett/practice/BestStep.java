@@ -10,22 +10,22 @@ import yett.replay.Reasons;
 import yett.wording.StepWords;
 
 /**
- * The step that the plan would take, as a trainee may choose it.
+ * The step that the plan would take, in the form in which a trainee can choose it.
  *
- * @param card id of the check or repair, or what stands for it; empty if nothing is left
- * @param advice what the choice was between
- * @param alike ids of the other looks of a round: they are made in any order
+ * @param card id of the check or repair, or a word for a step without one; empty if nothing is left
+ * @param advice what the plan chose between
+ * @param alike ids of the other looks of a round, which may be made in any order
  */
 record BestStep(
     String card, String words, String reason, Optional<Advice> advice, Set<String> alike) {
-  /** What stands for a step that has no card. */
+  /** The word for the try of the gate, which has no card. */
   static final String RETEST = "retest";
 
   static final String HAND_OVER = "hand-over";
   private static final String DANGERS = "dangers";
   private static final String FINISH = "finish";
 
-  /** Steps that a trainee can choose. */
+  /** Converts the steps that a trainee can choose. */
   private static final SomeSteps<BestStep> OF =
       new SomeSteps<>() {
         @Override

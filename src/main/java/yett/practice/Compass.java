@@ -12,20 +12,20 @@ import yett.interview.SomeSteps;
 import yett.interview.Step;
 import yett.plan.Advice;
 
-/** Tells what the plan would do next, knowing what the trainee knows. */
+/** Finds what the plan would do next with the trainee's knowledge. */
 final class Compass {
   private static final int MOST_CHANGES = 8;
 
   private final Interview interview;
 
-  /** Looks of the round that was begun: whoever makes one of them makes the others with it. */
+  /** The other looks of the round that was begun; somebody who makes one of them makes them all. */
   private Set<String> round = Set.of();
 
   Compass(Interview interview) {
     this.interview = interview;
   }
 
-  /** What is next, once the state of the work is as it needs to be. */
+  /** The next step, after the changes of set-ups that it needs. */
   BestStep best(Moment now) {
     Moment moment = now;
     List<Entry> entries = new ArrayList<>(now.entries());
@@ -40,7 +40,7 @@ final class Compass {
     return BestStep.of(moment.step());
   }
 
-  /** Changes of the state of the work. */
+  /** Converts a step that enters or leaves a set-up into its event. */
   private static final SomeSteps<Optional<Event>> CHANGE =
       new SomeSteps<>() {
         @Override
@@ -59,7 +59,7 @@ final class Compass {
         }
       };
 
-  /** How a choice differs from the best; empty if it is as good. */
+  /** How a choice differs from the best step; empty if it is as good. */
   Optional<Departure> departure(Moment now, String card, String words, double minute) {
     if (round.contains(card)) {
       return Optional.empty();

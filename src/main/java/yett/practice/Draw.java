@@ -14,17 +14,20 @@ import yett.knowledge.RuleBase;
 import yett.replay.RecordedCase;
 
 /**
- * Draws one exercise from the cards: what is wrong, what that brings about, what people say of it.
- * The same seed gives the same exercise.
+ * Draws one exercise at random from the cards: what is wrong, what that brings about, and what
+ * people say of it. The same seed gives the same exercise.
  */
 final class Draw {
-  /** How often a second fault that has nothing to do with the first is put in, if one is wanted. */
+  /** Chance of a second, independent fault if one is wanted. */
   private static final double SECOND = 0.5;
 
-  /** The square root brings in rare causes more often than a van would meet them. */
+  /**
+   * Power of the prior by which causes are drawn. With the square root, rare causes come more often
+   * than in real work.
+   */
   private static final double RARITY = 0.5;
 
-  /** How readily what happened lately is told: with chance (odds - 1) / (odds + this). */
+  /** Sets how readily people mention a recent event: the chance is (odds - 1) / (odds + this). */
   private static final double UNTOLD = 9;
 
   private final RuleBase base;
@@ -40,12 +43,12 @@ final class Draw {
   }
 
   /**
-   * @param roots how many faults arose by themselves
+   * @param roots how many faults arose independently
    */
   record Drawn(RecordedCase told, int roots) {}
 
   /**
-   * @param area in which the fault is to lie; empty for any
+   * @param area in which the fault is to be; empty for any
    * @param two whether there may be two faults
    */
   Drawn draw(Optional<String> area, boolean two, Role role, String name) {
@@ -71,7 +74,7 @@ final class Draw {
     return new Drawn(told(name, role, site, truth), roots.size());
   }
 
-  /** Whether a repair that this person may do removes a cause. */
+  /** Whether this role may make a repair that removes the cause. */
   private boolean mendable(Cause cause, Role role) {
     return base.repairs().values().stream()
         .anyMatch(r -> role.may(r.who()) && r.removes().getOrDefault(cause.id(), 0.0) >= 0.5);
@@ -109,7 +112,10 @@ final class Draw {
         name, role, site, complaints(truth, site), histories(truth), List.copyOf(truth));
   }
 
-  /** What people say; somebody called, so if chance has nobody say anything, the likeliest. */
+  /**
+   * Draws what people say. Somebody called, so if nothing was drawn, it is the most likely
+   * complaint.
+   */
   private List<String> complaints(Set<String> truth, Map<String, String> site) {
     List<Check> possible =
         base.complaints().stream().filter(c -> sites.site(site).allows(c)).toList();

@@ -7,9 +7,9 @@ import yett.replay.RecordedCase;
 /**
  * A gate to practise on.
  *
- * @param told what is said of it at the outset, and what is really wrong with it
+ * @param told what is said of it at the beginning, and what is really wrong with it
  * @param drawn whether it was drawn from the cards; otherwise it is a test case
- * @param area of the cards in which the fault lies
+ * @param area of the cards in which the fault is
  */
 public record Exercise(RecordedCase told, boolean drawn, long seed, String area, Level level) {
 

@@ -12,9 +12,11 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.replay.RecordedCase;
 
-/** Finds exercises: drawn from the cards to somebody's wish, or made of test cases. */
+/** Provides exercises: drawn from the cards as wanted, or made from test cases. */
 public final class Exercises {
-  /** Draws until one is as hard as wanted; the last one is taken as it is. */
+  /**
+   * Draws until an exercise has the wanted level, at most this often; then the last one is taken.
+   */
   private static final int MOST_DRAWS = 12;
 
   private final Expertise expertise;
@@ -26,11 +28,11 @@ public final class Exercises {
   }
 
   /**
-   * An exercise of this seed: always the same.
+   * The exercise with this seed; always the same.
    *
-   * @param area in which the fault is to lie
-   * @param level as hard as wanted, if a dozen draws bring such a one
-   * @throws IllegalArgumentException if nothing in this area can be mended by such a person
+   * @param area in which the fault is to be
+   * @param level wanted; it may be missed if a dozen draws do not give it
+   * @throws IllegalArgumentException if this role can repair nothing in this area
    */
   public Exercise drawn(Optional<String> area, Optional<Level> level, Role role, long seed) {
     Exercise last = null;
@@ -48,7 +50,7 @@ public final class Exercises {
     return last;
   }
 
-  /** Areas in which something can be wrong, in the order of the cards. */
+  /** Areas that have causes, in the order of the cards. */
   public List<String> areas() {
     return base.causes().values().stream()
         .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE))
@@ -58,14 +60,16 @@ public final class Exercises {
         .toList();
   }
 
-  /** Whether a test case says what is wrong, and somebody works on the gate. */
+  /**
+   * Whether a test case can be an exercise: it says what is wrong, and somebody works on the gate.
+   */
   public static boolean fits(RecordedCase told) {
     return told.truth().filter(t -> !t.isEmpty()).isPresent()
         && !told.complaints().isEmpty()
         && told.person().may(Role.TRAINEE);
   }
 
-  /** A test case to practise on; empty if it does not say what is wrong, or is a call. */
+  /** A test case as an exercise; empty if it does not say what is wrong, or is a call. */
   public Optional<Exercise> of(RecordedCase told, long seed) {
     if (!fits(told)) {
       return Optional.empty();
@@ -79,7 +83,7 @@ public final class Exercises {
       RecordedCase told, boolean drawn, long seed, int roots, Interview interview) {
     List<Entry> opening = Opening.entries(told, base.fingerprint());
     Set<String> truth = Set.copyOf(told.truth().orElseThrow());
-    // Dangers are still to be asked for, so nothing is planned here.
+    // The next step is to ask about dangers, so nothing is planned here.
     Moment moment = interview.at(opening);
     List<String> ranking =
         Interview.ranking(moment, base).stream().map(r -> r.cause().id()).toList();
@@ -88,7 +92,7 @@ public final class Exercises {
     return new Exercise(told, drawn, seed, area, Level.of(rank, roots));
   }
 
-  /** Faults that no other of the faults brings about. */
+  /** How many of the faults are not a consequence of another one of them. */
   private int roots(List<String> truth) {
     return (int)
         truth.stream()

@@ -16,9 +16,9 @@ import yett.replay.Witness;
 import yett.rules.Conclusion.Expectation;
 
 /**
- * A gate with something wrong with it. A test case answers what it tells; everything else is drawn
- * from the cards for the causes that are there. Two gates of one exercise show the same, whatever
- * is asked of them in whatever order.
+ * A gate with something wrong with it. Answers that a test case gives are used; all others are
+ * drawn from the cards for the causes that are present. Two gates of the same exercise show the
+ * same, in whatever order they are asked.
  */
 public final class FaultyGate implements Respondent {
   private final Exercise exercise;
@@ -40,7 +40,7 @@ public final class FaultyGate implements Respondent {
     this.readings = new Readings(noise);
   }
 
-  /** The causes that are still there. */
+  /** The causes that are still present. */
   public Set<String> remaining() {
     return witness.remaining();
   }
@@ -58,7 +58,7 @@ public final class FaultyGate implements Respondent {
     return Said.told(reading(check, said, usual, time));
   }
 
-  /** Counts that a check was asked: the next reading scatters anew. */
+  /** Counts that a check was made; its next reading has a new random error. */
   void asked(Check check) {
     asked.merge(check.id(), 1, Integer::sum);
   }
@@ -86,7 +86,7 @@ public final class FaultyGate implements Respondent {
         : new Answer.Chosen(check.outcomes().get(outcome).id());
   }
 
-  /** Lets a check show something else from now on, because what it showed cannot be. */
+  /** Draws another result for a check from now on, because the one it showed is impossible. */
   void otherwise(Check check) {
     worlds.merge(check.id(), 1, Integer::sum);
   }
@@ -97,7 +97,7 @@ public final class FaultyGate implements Respondent {
     told.clear();
   }
 
-  /** A cause that is left may let the gate run for now. */
+  /** The result of a try. A gate may run for now although a cause remains. */
   @Override
   public Optional<Event.Retested> retest() {
     boolean runs =

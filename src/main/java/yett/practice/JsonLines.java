@@ -15,13 +15,12 @@ import yett.files.BoundedFile;
 import yett.files.OwnFiles;
 
 /**
- * A file of the user's own with a piece of JSON on each line, which is written to the end of it and
- * lasts at once.
+ * A file of the user with a JSON value on each line. Values are appended and are on disk at once.
  */
 record JsonLines(Path file) {
   private static final JsonMapper JSON = JsonMapper.shared();
 
-  /** Bytes: more than anybody practises in a life. */
+  /** In bytes; more than anybody practises in a lifetime. */
   private static final int LARGEST = 16 << 20;
 
   List<String> lines() {
@@ -34,7 +33,7 @@ record JsonLines(Path file) {
     }
   }
 
-  /** Lines that can be read: the last one may be cut off, when the power went. */
+  /** The lines that can be read. The last one may have been cut off by a power failure. */
   static <T> List<T> read(List<String> lines, Class<T> type) {
     List<T> all = new ArrayList<>();
     for (String line : lines) {

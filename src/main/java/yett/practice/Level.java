@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * How hard an exercise is. Considered judgement: by how far down the list the fault stands once it
- * is known what people say, and by how many faults there are.
+ * How difficult an exercise is: by the rank of the fault once it is known what people say, and by
+ * the number of faults. Considered judgement.
  */
 public enum Level {
-  /** What people say points to it: the fault is among the first three. */
+  /** What people say points to it: the fault is among the first three causes. */
   EASY,
-  /** Among the first twelve. */
+  /** The fault is among the first twelve causes. */
   FAIR,
-  /** Further down, or two faults that have nothing to do with each other. */
+  /** The fault is further down, or there are two independent faults. */
   HARD;
 
   private static final int EASY_RANK = 3;
@@ -21,7 +21,7 @@ public enum Level {
 
   /**
    * @param rank of the true cause that is believed most, 1 for the first
-   * @param faults that arose by themselves
+   * @param faults that arose independently
    */
   static Level of(int rank, int faults) {
     if (faults > 1 || rank > FAIR_RANK) {

@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is kept of practice, in two files of the user's own (JSON Lines): how past exercises went,
- * and the one that is going on, so that nothing of it is lost. They stand beside the casebook and
- * not in it: what was made up must not count among what happened.
+ * Stores a user's practice in two files (JSON Lines): the results of past exercises, and the
+ * exercise in progress, so that nothing of it is lost. They are next to the casebook and not in it,
+ * because invented cases must not count among real ones.
  */
 public final class Notebook {
   private final JsonLines results;
   private final JsonLines open;
 
   /**
-   * @param folder made when something is first written
+   * @param folder created when something is first written
    */
   public Notebook(Path folder) {
     this.results = new JsonLines(folder.resolve("practice.jsonl"));
@@ -22,11 +22,11 @@ public final class Notebook {
   }
 
   /**
-   * How an exercise can be had again.
+   * What is needed to make an exercise again.
    *
    * @param file of the test case; empty if it was drawn
    * @param area and level that were asked for; empty for any
-   * @param course for whom and in which course; empty if it is nobody's
+   * @param course which trainee and which course; empty if it belongs to none
    */
   public record Begun(
       String ruleBase,
@@ -58,7 +58,7 @@ public final class Notebook {
     }
   }
 
-  /** An exercise that was left, with all that happened in it. */
+  /** An unfinished exercise, with everything that happened in it. */
   public record Left(Begun begun, List<PracticeEntry> entries) {}
 
   public Path results() {
@@ -74,21 +74,21 @@ public final class Notebook {
     open.append(entry);
   }
 
-  /** Ends the one that is going on. */
+  /** Stores the result and ends the exercise in progress. */
   public void finish(Result result) {
     results.append(result);
     delete();
   }
 
-  /** Forgets the one that is going on. */
+  /** Deletes the exercise in progress. */
   public void delete() {
     open.delete();
   }
 
-  /** The exercise that was left, if there is one that can be read. */
+  /** The unfinished exercise, if there is one that can be read. */
   public Optional<Left> left() {
     List<String> lines = open.lines();
-    // Nothing if it was written by another version, or cut off in its first line.
+    // Empty if another version wrote it, or if its first line was cut off.
     return JsonLines.read(lines.stream().limit(1).toList(), Begun.class).stream()
         .findFirst()
         .map(

@@ -7,9 +7,11 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.replay.RecordedCase;
 
-/** What is known of a gate before anybody looks at it: the first events of its case. */
+/**
+ * Makes the first events of an exercise's case: what is known of a gate before anybody looks at it.
+ */
 final class Opening {
-  /** When an exercise begins; the minutes of the cards pass from there. */
+  /** The time at which every exercise begins; the minutes of the cards are added to it. */
   static final Instant START = Instant.EPOCH;
 
   private Opening() {}

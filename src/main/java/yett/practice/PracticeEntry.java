@@ -4,9 +4,9 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import yett.interview.Event;
 
 /**
- * One thing that happened in an exercise, as it is kept on the disk; one of its parts is there.
+ * One thing that happened in an exercise, as it is stored. Exactly one of its parts is not null.
  *
- * @param best what was asked for as a hint
+ * @param best the step shown as a hint
  * @param guess a repair that was made on suspicion
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)

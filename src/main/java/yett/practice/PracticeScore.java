@@ -12,12 +12,12 @@ import yett.replay.Replayed;
 import yett.replay.Replayer;
 
 /**
- * What an exercise cost, against the plan's own way on the same gate: it knew what the trainee
- * knew, and asked the same gate.
+ * What an exercise cost, compared with the plan's way on the same gate. The plan had the same
+ * knowledge and asked the same gate.
  *
- * @param expected minutes that the plan expects of a gate so reported, on average over all that it
- *     could be; the weight of hazards, parts and handing over is in it
- * @param parts price of what the trainee fitted
+ * @param expected minutes that the plan expects for a gate reported like this, on average over all
+ *     that may be wrong; includes the weight of hazards, parts and handing over
+ * @param parts price of the parts that the trainee fitted
  */
 public record PracticeScore(
     boolean putRight,

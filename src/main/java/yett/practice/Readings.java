@@ -10,18 +10,21 @@ import yett.rules.Conclusion.Expectation;
 import yett.rules.Interpretation;
 
 /**
- * Readings that an outcome would give: the true value lies somewhere in the band, the same each
- * time; instrument and procedure scatter around it anew each time, by the standard uncertainty with
- * which the rules weigh a reading.
+ * Draws readings that an outcome would give. The true value is somewhere in the band and stays the
+ * same. Instrument and procedure add a new random error each time, with the standard uncertainty
+ * that the rules use for a reading.
  */
 record Readings(Noise noise) {
-  /** Of an open band without a neighbour that is closed; considered judgement. */
+  /**
+   * Reach of an open band whose neighbour is open too, as a share of its limit; considered
+   * judgement.
+   */
   private static final double SHARE_OF_LIMIT = 0.1;
 
   private static final double UNCERTAINTIES = 6;
 
   /**
-   * A reading, or the outcome in its own word where its band has no place on this gate.
+   * A reading; or the outcome in words if its band cannot occur on this gate.
    *
    * @param time 0 for the first time it is read
    */
@@ -33,7 +36,7 @@ record Readings(Noise noise) {
     return around(check, value(check, outcome, usual), time);
   }
 
-  /** A reading of a value. */
+  /** A reading of this value. */
   Answer around(Check check, double value, int time) {
     Measures measures = check.measures().orElseThrow();
     double scatter =
@@ -58,12 +61,12 @@ record Readings(Noise noise) {
     if (Double.isInfinite(high)) {
       high = Math.min(Math.max(measures.most(), low), low + reach(bands, low, measures));
     }
-    // The mean of two even numbers: nearer to the middle of the band than to its ends.
+    // The mean of two uniform numbers is more often near the middle of the band than near its ends.
     String what = check.id() + " value " + outcome;
     return low + (high - low) * (noise.even(what) + noise.even(what + " again")) / 2;
   }
 
-  /** How far an open band reaches beyond its limit: as far as the band beside it is wide. */
+  /** How far an open band reaches beyond its limit: as far as the band next to it is wide. */
   private static double reach(double[][] bands, double limit, Measures measures) {
     return Arrays.stream(bands)
         .filter(b -> b[0] == limit || b[1] == limit)

@@ -5,10 +5,10 @@ import yett.knowledge.Caution;
 import yett.knowledge.SetUp;
 
 /**
- * Why something is not done as things stand.
+ * Why something may not be done at present.
  *
  * @param slip whether it would have been dangerous
- * @param cautions what is dangerous in it, to be read before it is tried again
+ * @param cautions the hazards, to be read before it is tried again
  * @param leave set-ups to be left first
  * @param enter set-ups to be entered first
  */

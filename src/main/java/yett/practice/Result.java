@@ -5,17 +5,17 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /**
- * How an exercise went: one line of what is kept over sessions.
+ * The result of an exercise: one line of the file that is kept.
  *
  * @param putRight whether nothing was wrong with the gate any more, and it was proved
  * @param minutes of the cards for what was done
- * @param cost money: these minutes and the parts
- * @param planMinutes what the plan needed on the same gate, knowing no more
+ * @param cost in money: these minutes and the parts
+ * @param planMinutes what the plan needed on the same gate with the same knowledge
  * @param planCost the same in money
  * @param parts price of all parts that were fitted
- * @param guesses repairs that were made on suspicion; see {@link Workbench#guesses}; empty where an
+ * @param guesses repairs that were made on suspicion; see {@link Workbench#guesses}. Empty if an
  *     earlier version did not count them
- * @param course for whom and in which course it was; empty if it was nobody's
+ * @param course which trainee and which course; empty if it belongs to none
  */
 public record Result(
     Instant at,
@@ -35,10 +35,10 @@ public record Result(
     Optional<Integer> guesses,
     Optional<Sitting> course) {
 
-  /** Minutes, or money; nobody practises so long or fits so much. */
+  /** In minutes or money; nobody practises so long or fits so much. */
   private static final double MOST = 1e7;
 
-  /** What an earlier version did not write is nothing. */
+  /** Replaces values that an earlier version did not write. */
   public Result {
     parts = parts == null ? 0.0 : parts;
     guesses = guesses == null ? Optional.empty() : guesses;
@@ -49,7 +49,7 @@ public record Result(
    * A trainee at an exercise of a course.
    *
    * @param number of the exercise in the course, from 1
-   * @param ruleBase version of the cards: only under the same one is the gate the same
+   * @param ruleBase version of the cards, because only the same version gives the same gate
    */
   public record Sitting(String course, String trainee, int number, String ruleBase) {
     private boolean isPossible() {
@@ -57,7 +57,7 @@ public record Result(
     }
   }
 
-  /** Whether an exercise can have gone like this. */
+  /** Whether the values are possible for an exercise. */
   public boolean isPossible() {
     return at != null
         && exercise != null
@@ -70,7 +70,7 @@ public record Result(
         && course.filter(s -> !s.isPossible()).isEmpty();
   }
 
-  /** Minutes for each minute of the plan. */
+  /** The trainee's minutes for each minute of the plan. */
   public double ratio() {
     return minutes / Math.max(1, planMinutes);
   }

@@ -26,11 +26,11 @@ import yett.wording.WhoMay;
 import yett.wording.Wording;
 
 /**
- * Decides what a trainee may do as things stand. The interview proposes nothing that is not safe; a
- * trainee may think of anything, so every wish is judged here by what the same cards say.
+ * Decides what a trainee may do at present. The interview proposes only what is safe, but a trainee
+ * may ask for anything. Every request is therefore checked here against the same cards.
  */
 final class SafetyGate {
-  /** So many of the proofs that are open are named. */
+  /** How many of the open proofs a refusal names. */
   private static final int SAID = 3;
 
   private final RuleBase base;
@@ -45,27 +45,27 @@ final class SafetyGate {
 
   Optional<Refusal> check(Moment moment, Check check) {
     return stopped(moment)
-        .or(() -> blind(moment, !check.hazards().isEmpty() || !check.needs().isEmpty()))
+        .or(() -> notLookedOver(moment, !check.hazards().isEmpty() || !check.needs().isEmpty()))
         .or(() -> reserved(moment, check.id(), check.who(), check.hazards()))
         .or(() -> unavailable(moment, check, check.hazards()))
         .or(() -> untried(moment, check))
-        .or(() -> unready(moment, check.needs(), check.hazards()));
+        .or(() -> wrongSetUps(moment, check.needs(), check.hazards()));
   }
 
   Optional<Refusal> repair(Moment moment, Repair repair) {
     return stopped(moment)
-        .or(() -> blind(moment, true))
+        .or(() -> notLookedOver(moment, true))
         .or(() -> reserved(moment, repair.id(), repair.who(), repair.hazards()))
         .or(() -> unavailable(moment, repair, repair.hazards()))
-        .or(() -> unready(moment, repair.needs(), repair.hazards()));
+        .or(() -> wrongSetUps(moment, repair.needs(), repair.hazards()));
   }
 
   Optional<Refusal> enter(Moment moment, SetUp setUp) {
     return stopped(moment)
-        .or(() -> blind(moment, true))
+        .or(() -> notLookedOver(moment, true))
         .or(() -> reserved(moment, setUp.id(), setUp.who(), setUp.hazards()))
-        .or(() -> unsound(moment, setUp))
-        .or(() -> unready(moment, List.of(setUp.id()), List.of(), setUp.hazards()));
+        .or(() -> unsafeSetUp(moment, setUp))
+        .or(() -> wrongSetUps(moment, List.of(setUp.id()), List.of(), setUp.hazards()));
   }
 
   Optional<Refusal> tryOut(Moment moment) {
@@ -75,12 +75,12 @@ final class SafetyGate {
             ? List.of(running.id())
             : List.of();
     return stopped(moment)
-        .or(() -> blind(moment, true))
-        .or(() -> Optional.ofNullable(running).flatMap(r -> unsound(moment, r)))
-        .or(() -> unready(moment, needs, running == null ? List.of() : running.hazards()));
+        .or(() -> notLookedOver(moment, true))
+        .or(() -> Optional.ofNullable(running).flatMap(r -> unsafeSetUp(moment, r)))
+        .or(() -> wrongSetUps(moment, needs, running == null ? List.of() : running.hazards()));
   }
 
-  /** Back into service: only a gate that was tried and proved, with nothing left undone. */
+  /** Refuses to give the gate back unless it was tried and proved and nothing is left undone. */
   Optional<Refusal> finish(Moment moment) {
     CaseState state = moment.state();
     if (!state.work().cured()) {
@@ -104,7 +104,7 @@ final class SafetyGate {
     return undone(moment, f -> true).or(() -> leftBehind(state));
   }
 
-  /** Work that a repair made necessary. */
+  /** Refuses because of work that a repair made necessary. */
   private Optional<Refusal> undone(Moment moment, Predicate<Conclusion.FollowUp> which) {
     return moment.judgement().followUps().stream()
         .filter(which)
@@ -124,7 +124,7 @@ final class SafetyGate {
     return check != null && check.kind() == Check.Kind.PROOF;
   }
 
-  /** Set-ups that are still in force when somebody wants to go. */
+  /** Refuses to leave while set-ups are still in force. */
   Optional<Refusal> leftBehind(CaseState state) {
     List<SetUp> inForce = state.work().setUps().stream().map(base.setUps()::get).toList();
     return inForce.isEmpty()
@@ -148,8 +148,8 @@ final class SafetyGate {
                 "There is a danger to people here; nothing is done but making safe.", List.of()));
   }
 
-  /** Nobody touches a gate that they have not looked over. */
-  private static Optional<Refusal> blind(Moment moment, boolean touches) {
+  /** Refuses to touch a gate before it has been looked over for dangers. */
+  private static Optional<Refusal> notLookedOver(Moment moment, boolean touches) {
     if (!(moment.step() instanceof Step.AskDangers)) {
       return Optional.empty();
     }
@@ -170,7 +170,7 @@ final class SafetyGate {
                 base.cautionsFor(hazards)));
   }
 
-  /** What this gate does not have, or what the rules call unsafe after what was seen of it. */
+  /** Refuses what this gate does not have, or what the rules call unsafe after what was seen. */
   private Optional<Refusal> unavailable(Moment moment, SiteCard card, List<String> hazards) {
     return reason(moment, card.id())
         .map(
@@ -189,10 +189,10 @@ final class SafetyGate {
   }
 
   /**
-   * Whether the rules call unsafe all that is done in a set-up: then the set-up is unsafe as well.
-   * The rules speak of checks and repairs only, because the interview enters no set-up for nothing.
+   * Refuses a set-up if the rules call everything unsafe that is done in it. The rules judge only
+   * checks and repairs, because the interview never enters a set-up without a purpose.
    */
-  private Optional<Refusal> unsound(Moment moment, SetUp setUp) {
+  private Optional<Refusal> unsafeSetUp(Moment moment, SetUp setUp) {
     Site site = sites.site(moment.state().told().site());
     Role role = moment.state().role();
     Stream<String> checks =
@@ -225,17 +225,17 @@ final class SafetyGate {
             Refusal.harmless("Proofs come when the gate has been seen to run as it should: try."));
   }
 
-  private Optional<Refusal> unready(Moment moment, List<String> needs, List<String> hazards) {
-    return unready(moment, needs, needs, hazards);
+  private Optional<Refusal> wrongSetUps(Moment moment, List<String> needs, List<String> hazards) {
+    return wrongSetUps(moment, needs, needs, hazards);
   }
 
   /**
-   * Whether the state of the work is not the one that is needed.
+   * Refuses because the set-ups in force are not the ones needed.
    *
    * @param wanted what has to be in force together
-   * @param missing of these, what has to be in force already
+   * @param missing those of them that have to be in force already; the others are entered now
    */
-  private Optional<Refusal> unready(
+  private Optional<Refusal> wrongSetUps(
       Moment moment, List<String> wanted, List<String> missing, List<String> hazards) {
     Planner.Change change = planner.change(moment.state().work().setUps(), wanted);
     List<SetUp> leave = cards(change.leave());

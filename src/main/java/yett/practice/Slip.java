@@ -1,10 +1,10 @@
 package yett.practice;
 
 /**
- * Something that would have been dangerous; it was not done.
+ * Something dangerous that a trainee wanted to do; it was refused.
  *
  * @param minute of the exercise
- * @param what was about to be done
+ * @param what the trainee was about to do
  * @param why it is dangerous
  */
 public record Slip(double minute, String what, String why) {}

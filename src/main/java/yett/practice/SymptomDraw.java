@@ -6,15 +6,15 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /**
- * What checks show at a gate with given causes. Each cause makes its contribution by chance, drawn
- * once from its row on the card, and the most telling one shows (noisy-MAX, as in the belief). So a
- * check shows the same whenever it is asked, and a repair takes away what its causes contributed
- * and nothing else. The half percent of slips that the belief allows for is a person's, not the
- * gate's.
+ * Draws what checks show at a gate with given causes. For each cause an outcome is drawn once from
+ * its row on the card, and the most telling of these outcomes is shown (noisy-MAX, as in the
+ * belief). A check therefore shows the same whenever it is asked, and a repair takes away only what
+ * its causes contributed. The half percent of mistakes that the belief allows for is left out,
+ * because they are a person's and not the gate's.
  */
 record SymptomDraw(RuleBase base, Noise noise) {
   /**
-   * @param world another number is another gate with the same causes
+   * @param world another number gives another gate with the same causes
    * @return position of the outcome
    */
   int outcome(Check check, Collection<String> causes, int world) {

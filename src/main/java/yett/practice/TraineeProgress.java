@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
-/** How somebody gets on, area by area. */
+/** A trainee's progress, area by area. */
 public record TraineeProgress(List<Result> results) {
-  /** Of an area, no more than these are looked at: what was weak once may be strong now. */
+  /**
+   * Only this many of the latest exercises of an area count, because what was weak once may be
+   * strong now.
+   */
   private static final int LATEST = 5;
 
-  /** An area in which more was put right, in fewer minutes, is not offered first. */
+  /** An area with less weakness than this is not offered first. */
   private static final double STRONG = 1.5;
 
   public TraineeProgress {
@@ -22,11 +25,15 @@ public record TraineeProgress(List<Result> results) {
   /**
    * The latest exercises of an area.
    *
-   * @param ratio of those put right, the mean of the minutes for each minute of the plan
+   * @param ratio mean of the minutes for each minute of the plan, over the gates that were put
+   *     right
    */
   public record Area(String name, int exercises, int putRight, int slips, OptionalDouble ratio) {
 
-    /** A slip weighs as much as a fault not found, and that as much as twice the minutes. */
+    /**
+     * How weak the trainee is in this area. A safety error weighs as much as a fault not found, and
+     * that as much as twice the minutes.
+     */
     double weakness() {
       return ratio.orElse(1) + 2.0 * (exercises - putRight + slips) / exercises;
     }
@@ -36,7 +43,7 @@ public record TraineeProgress(List<Result> results) {
     }
   }
 
-  /** The weakest first. */
+  /** All areas, the weakest first. */
   public List<Area> areas() {
     Map<String, List<Result>> byArea = new LinkedHashMap<>();
     results.forEach(r -> byArea.computeIfAbsent(r.area(), a -> new ArrayList<>()).add(r));
@@ -60,7 +67,7 @@ public record TraineeProgress(List<Result> results) {
     return areas().stream().filter(Area::weak).toList();
   }
 
-  /** Minutes for each minute of the plan, on average over all that was put right. */
+  /** Minutes for each minute of the plan, on average over all gates that were put right. */
   public OptionalDouble ratio() {
     return ratio(results);
   }

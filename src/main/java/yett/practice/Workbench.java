@@ -24,13 +24,13 @@ import yett.knowledge.SetUp;
 import yett.rules.Conclusion.Contradiction;
 
 /**
- * One exercise: a faulty gate, a trainee who decides, and the interview that follows what they do
- * as it would follow an answer of its own. Nothing dangerous is done: it is refused, and counted.
+ * One exercise: a faulty gate, a trainee who decides, and an interview that treats what they do
+ * like answers to its own questions. Anything dangerous is refused and counted.
  */
 public final class Workbench implements AutoCloseable {
   private static final int OTHER_WORLDS = 5;
 
-  /** From here on a cause is confirmed: very likely, as the screens say it. */
+  /** From this chance a cause counts as confirmed; screens call it very likely. */
   private static final double CONFIRMED = 0.8;
 
   private final Exercise exercise;
@@ -49,8 +49,8 @@ public final class Workbench implements AutoCloseable {
   private Moment moment;
 
   /**
-   * @param before what happened in it already, in order; empty for a new one
-   * @param keep takes everything that happens, before it counts
+   * @param before what has already happened in it, in order; empty for a new one
+   * @param keep receives everything that happens, before it takes effect
    */
   public Workbench(
       Expertise expertise,
@@ -84,7 +84,7 @@ public final class Workbench implements AutoCloseable {
     }
   }
 
-  /** What an event of before did to the gate; a card may have left the rule base since. */
+  /** Repeats what an earlier event did to the gate. The rule base may no longer have its card. */
   private final SomeEvents<Runnable> followed =
       new SomeEvents<>() {
         @Override
@@ -127,7 +127,7 @@ public final class Workbench implements AutoCloseable {
 
   /**
    * Repairs that were made on suspicion: none of the causes that they remove was very likely by
-   * what had been found, and the plan would not have made them either. A lucky one counts too.
+   * what had been found, and the plan would not have made them either. Lucky ones count too.
    */
   public List<String> guesses() {
     return List.copyOf(guesses);
@@ -146,7 +146,7 @@ public final class Workbench implements AutoCloseable {
     return moment.state().closed().isPresent();
   }
 
-  /** Why a check may not be made now; a danger is counted. */
+  /** Why a check may not be made now; if it would be dangerous, that is counted. */
   public Optional<Refusal> refused(Check check) {
     return counted(check.ask(), safety.check(moment, check));
   }
@@ -195,7 +195,7 @@ public final class Workbench implements AutoCloseable {
     follow();
   }
 
-  /** Makes a check or a proof that is not refused. */
+  /** Makes a check or a proof that was not refused. */
   public Answer ask(Check check) {
     if (check.kind() == Check.Kind.CHECK) {
       judge(check.id(), check.ask());
@@ -224,7 +224,7 @@ public final class Workbench implements AutoCloseable {
         .answer();
   }
 
-  /** What an answer could not be true together with. */
+  /** The contradiction between an answer and what is known. */
   private Optional<Contradiction> contradiction(Check check, Answer answer) {
     List<Entry> then = new ArrayList<>(entries);
     then.add(entry(new Event.Answered(check.id(), answer)));
@@ -255,7 +255,7 @@ public final class Workbench implements AutoCloseable {
   }
 
   /**
-   * Tries the gate; after a repair, what it does is evidence.
+   * Tries the gate; after a repair the result is evidence.
    *
    * @return how it ran
    */
@@ -275,7 +275,7 @@ public final class Workbench implements AutoCloseable {
    */
   public record Hint(String card, String words, String reason) {}
 
-  /** What the plan would do next and why; it is counted. */
+  /** What the plan would do next and why; the hint is counted. */
   public Hint hint() {
     BestStep best = compass.best(moment);
     Hint hint = new Hint(best.card(), best.words(), best.reason());
@@ -289,7 +289,7 @@ public final class Workbench implements AutoCloseable {
     follow();
   }
 
-  /** Gives the gate back that is proved: mended, or shown to have nothing wrong. */
+  /** Gives back the gate after it was proved: repaired, or found to have nothing wrong. */
   public void finish() {
     close(
         Ending.proved(
@@ -315,12 +315,15 @@ public final class Workbench implements AutoCloseable {
         .anyMatch(i -> i >= 0 && chances[i] >= CONFIRMED);
   }
 
-  /** Whether an earlier repair made it necessary. */
+  /** Whether an earlier repair made this one necessary. */
   private boolean followUp(Repair repair) {
     return moment.judgement().followUps().stream().anyMatch(f -> f.card().equals(repair.id()));
   }
 
-  /** Whether the plan would have done the same. */
+  /**
+   * Notes a departure if the plan would have done something else; returns whether it would have
+   * done the same.
+   */
   private boolean judge(String card, String words) {
     Optional<Departure> departure = compass.departure(moment, card, words, minutes);
     departure.ifPresent(

@@ -1,5 +1,5 @@
 /**
- * Practice on a gate that is made up: what is wrong with it, what it shows, what a trainee does at
- * it, and how that compares with the plan.
+ * Exercises on an invented gate: what is wrong with it, what it shows, what a trainee does to it,
+ * and how that compares with the plan.
  */
 package yett.practice;

@@ -21,11 +21,12 @@ import yett.wording.ForceWords;
 import yett.wording.Wording;
 
 /**
- * The record of a case: everything that was said, done and made of it, for the file. Written from
- * the case as it stands, closed or not, so that it can be written again at any time.
+ * Writes the record of a case for the file: everything that was said and done, and what followed
+ * from it. It is written from the present state of the case, closed or not, so it can be written
+ * again at any time.
  */
 public final class CaseRecord {
-  /** Causes that are worth a line. */
+  /** Least chance of a cause that is worth a line. */
   static final double NAMED = 0.05;
 
   private static final int FINGERPRINT = 12;
@@ -39,7 +40,7 @@ public final class CaseRecord {
   }
 
   /**
-   * @param caseId as the casebook calls it
+   * @param caseId number of the case in the casebook
    * @param siteName the gate's name as people say it
    */
   public String markdown(Moment moment, String caseId, String siteName) {
@@ -48,12 +49,12 @@ public final class CaseRecord {
     return page.toString();
   }
 
-  /** Writes it onto a page of any kind. */
+  /** Writes the record onto a page of any kind. */
   public void write(Outline page, Moment moment, String caseId, String siteName) {
     new Page(moment, page).write(caseId, siteName);
   }
 
-  /** One record while it is written. */
+  /** One record while it is being written. */
   private final class Page {
     private final Moment moment;
     private final Outline page;

@@ -14,9 +14,9 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
-/** The checks of a record: what was answered, what it meant, how it moved the belief. */
+/** Writes the checks of a record: the answer, what it meant, and how it changed the belief. */
 record CheckLines(RuleBase base, Wording words, Moment moment, Outline page) {
-  /** Lines on how one answer moved the belief. */
+  /** How many changes of belief are listed for each answer. */
   private static final int MOVES = 3;
 
   void write() {
@@ -51,7 +51,7 @@ record CheckLines(RuleBase base, Wording words, Moment moment, Outline page) {
         .ifPresent(this::moves);
   }
 
-  /** The largest moves among causes that matter before or after. */
+  /** The largest changes among the causes that matter before or after the answer. */
   private void moves(Trail.Move move) {
     double[] before = move.before();
     double[] after = move.after();

@@ -9,7 +9,7 @@ import yett.interview.Moment;
 import yett.interview.SomeEvents;
 import yett.wording.Wording;
 
-/** What could not both be right, and what was changed or taken back. */
+/** Writes which answers contradicted each other, and what was changed or taken back. */
 final class CorrectionLines {
   private final Wording words;
   private final Moment moment;

@@ -10,14 +10,16 @@ import yett.interview.Chance;
 import yett.wording.CallWords;
 import yett.wording.Wording;
 
-/** A dispatch sheet on one page of paper: 60 lines of 80 letters; its JSON has everything. */
+/**
+ * Writes a dispatch sheet on one page of 60 lines of 80 characters. Its JSON form has everything.
+ */
 public final class DispatchPage {
-  /** Lines of a page, and letters of a line. */
+  /** Lines of a page; the next constant is the characters of a line. */
   private static final int PAGE = 60;
 
   private static final int WIDTH = 80;
 
-  /** How much of each list is shown at most; less where the page would not hold it. */
+  /** How many entries of each list are shown at most; fewer if the page is too short. */
   private static final int MOST = 5;
 
   private static final int CAUSES = 4;
@@ -37,7 +39,7 @@ public final class DispatchPage {
   }
 
   /**
-   * @param currency in which prices are, if the firm says it
+   * @param currency of the prices, if the firm has set one
    */
   public static String markdown(DispatchSheet sheet, Optional<String> currency) {
     String page = "";
@@ -152,7 +154,10 @@ public final class DispatchPage {
     return asked;
   }
 
-  /** The shares are of everything, so that they stand beside what is believed. */
+  /**
+   * Writes the parts. Their shares are of all possible causes, so that they can be compared with
+   * the chances of the causes.
+   */
   private void bring() {
     Cover bring = sheet.bring();
     List<String> lines = new ArrayList<>();
@@ -202,7 +207,7 @@ public final class DispatchPage {
     return b.name() + ": " + Chance.of(b.chance());
   }
 
-  /** What it is. */
+  /** The hazard that a caution names. */
   private static String hazard(String caution) {
     return caution.split("(?<=[.]) ", 2)[0];
   }

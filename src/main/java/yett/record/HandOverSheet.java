@@ -23,8 +23,9 @@ import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /**
- * What the next level needs to carry on: what is believed, what was asked and tried, what comes
- * next and why it could not be done here, and how the gate was left. One page.
+ * Writes, on one page, what the person at the next level needs to continue: what is believed, what
+ * was asked and tried, what comes next and why it could not be done here, and how the gate was
+ * left.
  */
 public final class HandOverSheet {
   private final RuleBase base;
@@ -38,7 +39,7 @@ public final class HandOverSheet {
   }
 
   /**
-   * @param caseId as the casebook calls it
+   * @param caseId number of the case in the casebook
    * @param siteName the gate's name as people say it
    */
   public String markdown(Moment moment, String caseId, String siteName) {
@@ -47,12 +48,12 @@ public final class HandOverSheet {
     return page.toString();
   }
 
-  /** Writes it onto a page of any kind; of what was asked, only what was out of the ordinary. */
+  /** Writes onto a page of any kind. Of the answers, only those that were out of the ordinary. */
   public void writeBriefly(Outline page, Moment moment, String caseId, String siteName) {
     new Page(moment, page).write(caseId, siteName, true);
   }
 
-  /** One sheet while it is written. */
+  /** One sheet while it is being written. */
   private final class Page {
     private final Moment moment;
     private final CaseState state;
@@ -91,7 +92,9 @@ public final class HandOverSheet {
       return "From " + Wording.aPerson(state.role()) + when + because() + ".";
     }
 
-    /** As it was said when the case closed, or as it would be now. */
+    /**
+     * Why the case is handed over: as it was said when the case closed, or as it would be said now.
+     */
     private String because() {
       if (moment.step() instanceof Step.HandOver step) {
         return ": " + StepWords.because(step.because());
@@ -131,7 +134,7 @@ public final class HandOverSheet {
       page.heading("Probable causes");
       ToDoubleFunction<RankedCause> left = r -> NextWork.remaining(moment, r.cause().id());
       boolean repaired = state.work().epoch() > 0;
-      // Whoever comes next looks for what is left.
+      // The next person looks for the causes that remain.
       Comparator<RankedCause> leftFirst =
           Comparator.comparingDouble(
               r ->

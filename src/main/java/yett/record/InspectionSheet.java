@@ -13,7 +13,7 @@ import yett.wording.ForceWords;
 import yett.wording.InspectionWords;
 import yett.wording.Wording;
 
-/** The sheet of an inspection as Markdown, to be signed and filed. */
+/** Writes the sheet of an inspection as Markdown, to be signed and filed. */
 public final class InspectionSheet {
   private final Moment moment;
   private final Inspection inspection;
@@ -21,7 +21,7 @@ public final class InspectionSheet {
 
   /**
    * @param moment of an inspection
-   * @param zone whose days are meant
+   * @param zone time zone for the dates
    */
   public InspectionSheet(RuleBase base, Moment moment, ZoneId zone) {
     this.moment = moment;
@@ -54,7 +54,7 @@ public final class InspectionSheet {
     return page.toString();
   }
 
-  /** What became of the gate, as its owner has to know it. */
+  /** What the result means for the gate, as its owner has to know it. */
   public static String result(Moment moment) {
     return moment.state().closed().map(InspectionSheet::result).orElse("not finished");
   }

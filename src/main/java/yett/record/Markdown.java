@@ -3,16 +3,19 @@ package yett.record;
 import java.util.regex.Pattern;
 
 /**
- * Builds a Markdown text that reads well unrendered: headings, paragraphs and lists, no tables. All
- * words come in as they are said, whoever wrote them (a card, an add-on, a caller), and are made
- * plain text here: only the builder itself can put marks of Markdown or HTML on the page.
+ * Builds a Markdown text that is easy to read as plain text: headings, paragraphs and lists, no
+ * tables. All words, whoever wrote them (a card, an add-on, a caller), are turned into plain text
+ * here; only the builder itself can put Markdown or HTML on the page.
  */
 public final class Markdown implements Outline {
   private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>|~]|&(?=[#A-Za-z])");
   private static final Pattern BLOCK = Pattern.compile("^(#|[-+=](?=\\s|$|[-=])|>)");
   private static final Pattern NUMBERED = Pattern.compile("^(\\d{1,9})([.)])(?=\\s|$)");
 
-  /** A run of blanks and line ends as a whole: each is gone through once, however long. */
+  /**
+   * A run of blanks and line ends. The quantifier is possessive, so that a long run is scanned only
+   * once.
+   */
   private static final Pattern BLANKS = Pattern.compile("[\\s\\u0085\\u2028\\u2029]++");
 
   private static final Pattern BREAK = Pattern.compile("\\R");
@@ -21,7 +24,7 @@ public final class Markdown implements Outline {
   private final StringBuilder out = new StringBuilder();
   private boolean inList;
 
-  /** Words, so that they stand on the page as they were typed, on one line. */
+  /** Words escaped so that they appear on the page as typed, on one line. */
   static String plain(String words) {
     String line =
         BLANKS

@@ -20,7 +20,7 @@ import yett.plan.Advice;
 import yett.plan.Planner;
 import yett.wording.Wording;
 
-/** What comes next, by whom, and why it could not be done here. */
+/** Says what comes next, who does it, and why it could not be done here. */
 final class NextWork {
   private static final double UNKNOWN_MATTERS = 0.2;
   private static final int SUGGESTIONS = 3;
@@ -87,7 +87,7 @@ final class NextWork {
     return remaining(moment, cause);
   }
 
-  /** The chance that a cause is still there. */
+  /** The chance that a cause is still present. */
   static double remaining(Moment moment, String cause) {
     int at = moment.belief().model().causes().indexOf(cause);
     return at < 0 ? 0 : moment.belief().remaining()[at];

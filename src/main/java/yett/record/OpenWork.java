@@ -14,7 +14,7 @@ import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
-/** Checks and repairs that are left for whoever comes next. */
+/** Lists the checks and repairs that are left for the next person. */
 final class OpenWork {
   private final RuleBase base;
   private final CaseState state;
@@ -35,7 +35,7 @@ final class OpenWork {
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
-  /** Somebody better qualified may find out what this person could not. */
+  /** Whether somebody better qualified may be able to answer a check that this person could not. */
   private boolean couldNotHere(Check check) {
     return state.latest(check.id()).map(a -> a.answer().hopeless()).orElse(false)
         && state.role() == Role.CALLER;

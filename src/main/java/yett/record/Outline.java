@@ -3,9 +3,9 @@ package yett.record;
 import java.util.Collection;
 
 /**
- * A text of headings, paragraphs and lists, whatever it is written in. All words come in as they
- * are said, whoever wrote them (a card, an add-on, a caller), and are made plain text by who takes
- * them: no mark gets onto a page with them.
+ * A text of headings, paragraphs and lists in any format. All words, whoever wrote them (a card, an
+ * add-on, a caller), are turned into plain text by the implementation, so that no markup gets onto
+ * a page with them.
  */
 public interface Outline {
   Outline title(String words);
@@ -14,7 +14,7 @@ public interface Outline {
 
   Outline paragraph(String words);
 
-  /** A paragraph that begins with a word that stands out. */
+  /** A paragraph that begins with an emphasised word. */
   Outline paragraph(String strong, String words);
 
   Outline item(String words);
@@ -22,7 +22,7 @@ public interface Outline {
   /** An item of a numbered list. */
   Outline item(int number, String words);
 
-  /** An item inside the last one. */
+  /** An item nested inside the last one. */
   Outline inner(String words);
 
   default Outline items(Collection<String> all) {
@@ -30,7 +30,7 @@ public interface Outline {
     return this;
   }
 
-  /** A heading with its items; nothing if there are none. */
+  /** A heading with its items; writes nothing if there are none. */
   default Outline list(String words, Collection<String> all) {
     return all.isEmpty() ? this : heading(words).items(all);
   }

@@ -3,9 +3,9 @@ package yett.record;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What has to fit on a page: the beginning, and what was left out. */
+/** Shortens text and lists to fit on a page, and says what was left out. */
 final class Shortened {
-  /** A line and its second one; only what people said is ever cut. */
+  /** In characters, about two lines. Only people's own words are ever cut. */
   private static final int LONGEST = 150;
 
   private Shortened() {}
@@ -14,7 +14,7 @@ final class Shortened {
     return said.length() > LONGEST ? said.substring(0, LONGEST) + " …" : said;
   }
 
-  /** The first of them, and how many more there are. */
+  /** The first of these lines, and a line that says how many more there are. */
   static List<String> some(List<String> lines, int most) {
     List<String> some = new ArrayList<>();
     if (lines.isEmpty() || most == 0) {

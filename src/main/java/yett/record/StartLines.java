@@ -15,9 +15,9 @@ import yett.interview.Trail;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
-/** What was known before the search: the gate, what was reported, and dangers. */
+/** Writes what was known before the search: the gate, what was reported, and dangers. */
 record StartLines(RuleBase base, Wording words, Moment moment, Outline page) {
-  /** Causes that are named before any check. */
+  /** How many causes are named before any check. */
   private static final int FIRST = 3;
 
   void site() {
@@ -34,7 +34,9 @@ record StartLines(RuleBase base, Wording words, Moment moment, Outline page) {
                         + usual(answer, given.get(id))));
   }
 
-  /** Something that is no answer counts as if it had not been given. */
+  /**
+   * The remark that the usual answer is assumed. An answer that is not valid counts as not given.
+   */
   private static String usual(String answer, String given) {
     if (given == null) {
       return " (the usual)";

@@ -12,7 +12,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.wording.Wording;
 
-/** What was reported, and what was asked and answered since. */
+/** Writes what was reported, and what was asked and answered since. */
 final class ToldLines {
   private final RuleBase base;
   private final Wording words;
@@ -29,7 +29,7 @@ final class ToldLines {
   }
 
   /**
-   * @param briefly of what was asked, only what was out of the ordinary
+   * @param briefly whether to list only answers that were out of the ordinary
    */
   void write(boolean briefly) {
     reported(briefly);
@@ -58,9 +58,9 @@ final class ToldLines {
   }
 
   /**
-   * The gate as it was told.
+   * The details of the gate.
    *
-   * @param briefly only where it differs from the usual
+   * @param briefly whether to list only details that differ from the usual
    */
   private List<String> site(boolean briefly) {
     List<String> lines = new ArrayList<>();
@@ -89,7 +89,10 @@ final class ToldLines {
     page.list("What was asked", lines);
   }
 
-  /** Readings are not among it: they stand in a table, with their ranges. */
+  /**
+   * Lists looks that were out of the ordinary. Readings are left out, because they are in a table
+   * with their ranges.
+   */
   private void outOfTheOrdinary() {
     List<String> lines = new ArrayList<>();
     int others = 0;

@@ -16,7 +16,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.wording.Wording;
 
-/** The work of a record: repairs and tries, proofs, states of the work with their cautions. */
+/** Writes the work of a record: repairs and tries, proofs, and set-ups with their cautions. */
 final class WorkLines {
   private final RuleBase base;
   private final Wording words;

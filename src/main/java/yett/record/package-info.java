@@ -1,2 +1,5 @@
-/** Case records and hand-over sheets as Markdown, from a case as it stands. */
+/**
+ * Case records, hand-over sheets and dispatch sheets as Markdown, written from the present state of
+ * a case.
+ */
 package yett.record;

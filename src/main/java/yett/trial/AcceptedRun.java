@@ -24,14 +24,14 @@ import yett.knowledge.Problem;
 import yett.trial.Account.Key;
 
 /**
- * The run that the trainer accepted last, in a file beside the cards: one line a case, in the order
- * of the files, so that version control shows which cases a change touched.
+ * The run that the trainer accepted last, in a file next to the cards. It has one line for each
+ * case, in the order of the files, so that version control shows which cases a change affected.
  */
 public final class AcceptedRun {
-  /** Its name in the folder of the rule base. */
+  /** Name of the file in the folder of the rule base. */
   public static final String FILE = "accepted-run.jsonl";
 
-  /** Bytes: some hundred thousand cases. */
+  /** In bytes; some hundred thousand cases. */
   private static final int LARGEST = 64 << 20;
 
   /** Writes and reads a case as one line. */
@@ -49,7 +49,7 @@ public final class AcceptedRun {
   }
 
   /**
-   * Empty if nothing was ever accepted there.
+   * The accepted run of a folder; empty if nothing was ever accepted there.
    *
    * @throws KnowledgeException if the file is damaged
    */
@@ -100,9 +100,9 @@ public final class AcceptedRun {
   }
 
   /**
-   * Writes what is accepted now; a reader never sees half of it.
+   * Writes the run that is accepted now, whole or not at all.
    *
-   * @param before what is kept of cases that were not run
+   * @param before accounts to keep, of cases that were not run
    */
   static void write(Path folder, Collection<Account> before, Collection<Account> run)
       throws IOException {

@@ -15,13 +15,13 @@ import yett.replay.Replayed;
 import yett.replay.Score;
 
 /**
- * What is kept of a case that was run, to hold another run against it.
+ * What is kept of the run of a case, to compare another run with it.
  *
- * @param right whether it came out as its file says; empty where the file says nothing
+ * @param right whether the result is as the case file says; empty if the file says nothing
  * @param path checks, repairs and proofs in the order in which they came up
  * @param ranking the first causes at the end, each with its chance
- * @param evidence what the answers weighed for the causes in view: the true ones, and those that
- *     came first
+ * @param evidence what the answers weighed for the causes in view, which are the true ones and
+ *     those ranked first
  */
 record Account(
     @JsonProperty("case") String name,
@@ -39,7 +39,7 @@ record Account(
   private static final int IN_VIEW = 2;
   private static final Set<String> STEPS = Set.of("check", "look-round", "repair", "proof");
 
-  /** What is empty is left out of a file. */
+  /** Fills in what a file leaves out because it is empty. */
   Account {
     right = right == null ? Optional.empty() : right;
     path = path == null ? List.of() : List.copyOf(path);
@@ -50,7 +50,7 @@ record Account(
     evidence = evidence == null ? List.of() : List.copyOf(evidence);
   }
 
-  /** What tells one case from all others of a rule base. */
+  /** Identifies a case within a rule base. */
   record Key(String file, String name) {
     static Key of(RecordedCase recorded) {
       return new Key(recorded.file(), recorded.name());
@@ -63,7 +63,7 @@ record Account(
   }
 
   /**
-   * @param also causes to have in view besides, because an earlier run had them
+   * @param also causes to have in view as well, because an earlier run had them
    */
   static Account of(RecordedCase recorded, Replayed replayed, Set<String> also) {
     Map<String, Double> ranking = new LinkedHashMap<>();
@@ -99,9 +99,9 @@ record Account(
   }
 
   /**
-   * The same as if it had been made with these causes in view.
+   * The account as it would be with fewer causes in view.
    *
-   * @param also of those that it was made with
+   * @param also causes in view as well; the account has to have been made with them
    */
   Account seenWith(RecordedCase recorded, Set<String> also) {
     Set<String> inView = inView(recorded, ranking, also);
@@ -127,13 +127,13 @@ record Account(
     return Stream.concat(Stream.of(Weighed.outset(inView, moment)), answers).toList();
   }
 
-  /** Whether it came out right and nothing was looked at for it: that proves little. */
+  /** Whether the result is right although nothing was looked at for it; that proves little. */
   @JsonIgnore
   boolean rightUnseen() {
     return right.orElse(false) && stops.isEmpty() && path.stream().allMatch(Account::isRepair);
   }
 
-  /** Whether something was mended before anything was looked at. */
+  /** Whether a repair was made before anything was looked at. */
   @JsonIgnore
   boolean mendedUnseen() {
     return !path.isEmpty() && isRepair(path.get(0));
@@ -149,7 +149,7 @@ record Account(
     return ranking.keySet().stream().findFirst();
   }
 
-  /** The causes whose evidence is told. */
+  /** The causes whose evidence is included. */
   @JsonIgnore
   Set<String> inView() {
     Set<String> causes = new LinkedHashSet<>();

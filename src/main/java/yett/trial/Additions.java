@@ -7,12 +7,12 @@ import java.util.TreeSet;
 import yett.knowledge.RuleBase;
 
 /**
- * What only the later of two rule bases has and what can turn a case.
+ * What only the later of two rule bases has and what can change the result of a case.
  *
  * @param rules texts of files with rules or tables, by path
  */
 record Additions(Set<String> causes, Set<String> checks, Map<String, String> rules) {
-  /** Where the earlier one is not known. */
+  /** Used if the earlier rule base is not known. */
   static final Additions UNKNOWN = new Additions(Set.of(), Set.of(), Map.of());
 
   static Additions of(RuleBase before, RuleBase now) {

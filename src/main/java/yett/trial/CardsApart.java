@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import yett.knowledge.RuleBase;
 
-/** Which cards only one of two rule bases has. */
+/** Lists the cards that only one of two rule bases has. */
 final class CardsApart {
   private CardsApart() {}
 

@@ -11,10 +11,10 @@ import yett.replay.CaseFile;
 import yett.replay.RecordedCase;
 
 /**
- * The cases that stand beside the cards of a rule base.
+ * The test cases stored next to the cards of a rule base.
  *
- * @param problems of files that cannot be used; none of their cases is here
- * @param skipped files that speak of cards that an add-on has switched off
+ * @param problems of files that cannot be used; none of their cases is included
+ * @param skipped files that name cards that an add-on has switched off
  */
 public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List<String> skipped) {
 

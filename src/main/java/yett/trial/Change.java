@@ -16,19 +16,19 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteCard;
 
-/** What differs between two rule bases, by the causes and the gates that it speaks of. */
+/** What differs between two rule bases, by the causes and gates concerned. */
 final class Change {
   private final RuleBase before;
   private final RuleBase now;
   private final SiteFacts sites;
 
-  /** Causes of which some card speaks otherwise in the one than in the other. */
+  /** Causes about which some card says different things in the two rule bases. */
   private final Set<String> causes = new HashSet<>();
 
-  /** Cards that differ in more than what they say of such a cause. */
+  /** Cards that differ in more than what they say about such a cause. */
   private final List<SiteCard> cards = new ArrayList<>();
 
-  /** Whether something differs that belongs to no gate in particular. */
+  /** Whether there is a difference that concerns all gates. */
   private boolean everywhere;
 
   Change(RuleBase before, RuleBase now) {
@@ -59,7 +59,10 @@ final class Change {
                     .forEach(cards::add));
   }
 
-  /** Whether it lies in cards only that a belief and a plan can weigh: no rule, set-up or stop. */
+  /**
+   * Whether all differences are in cards that belief and plan use, and none in rules, set-ups or
+   * stops.
+   */
   boolean inCardsOnly() {
     return before.rules().equals(now.rules())
         && before.tables().equals(now.tables())
@@ -80,8 +83,8 @@ final class Change {
   }
 
   /**
-   * Whether nothing of it can be at a gate, so that nothing there can come out otherwise: what
-   * cannot be at a gate changes nothing there (docs/decisions/0036).
+   * Whether nothing of the change can be at a gate, so that no result there can differ
+   * (docs/decisions/0036).
    *
    * @param answers what is known of the gate
    */
@@ -93,7 +96,10 @@ final class Change {
     return cards.stream().noneMatch(site::allows);
   }
 
-  /** Of a repair that is otherwise alike only what it removes with another chance. */
+  /**
+   * Notes how two versions of a repair differ. If only the chances differ with which it removes
+   * causes, only those causes are noted.
+   */
   private void repair(Repair a, Repair b) {
     Map<String, Double> was = a == null ? Map.of() : a.removes();
     Map<String, Double> is = b == null ? Map.of() : b.removes();
@@ -106,7 +112,7 @@ final class Change {
     causes.addAll(removed);
   }
 
-  /** Of a check that is otherwise alike only the rows that differ. */
+  /** Notes how two versions of a check differ. If only rows differ, only their causes are noted. */
   private void check(Check a, Check b) {
     Map<String, double[]> was = a == null ? Map.of() : a.likelihood();
     Map<String, double[]> is = b == null ? Map.of() : b.likelihood();

@@ -8,7 +8,7 @@ import yett.paper.Markup;
 import yett.paper.Page;
 import yett.replay.Score;
 
-/** A change to the rule base on a page to print, for whoever has to agree to it. */
+/** Writes a change to the rule base as a page to print, for people who have to approve it. */
 public final class ChangePage {
   private final Comparison comparison;
   private final List<String> costs;
@@ -23,9 +23,9 @@ public final class ChangePage {
   }
 
   /**
-   * @param costs which new cards the cases cost that went wrong
-   * @param title what is held against what
-   * @param paper the word for the sheets it is printed on
+   * @param costs the new cards because of which cases went wrong
+   * @param title what is compared with what
+   * @param paper the word for the paper size
    */
   public static String of(
       Comparison comparison,

@@ -15,14 +15,14 @@ import yett.knowledge.Effect;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
-/** Which cards a change adds, takes away and alters, each by its name. */
+/** Names the cards that a change adds, removes and alters. */
 record ChangedCards(RuleBase before, RuleBase now) {
-  /** Cards that only the later one has. */
+  /** Cards that only the later rule base has. */
   List<String> added() {
     return only(now, before);
   }
 
-  /** Cards that only the earlier one has. */
+  /** Cards that only the earlier rule base has. */
   List<String> gone() {
     return only(before, now);
   }
@@ -50,7 +50,7 @@ record ChangedCards(RuleBase before, RuleBase now) {
         .toList();
   }
 
-  /** Cards of both that say something else now. */
+  /** Cards of both that differ. */
   List<String> altered() {
     List<String> words = new ArrayList<>();
     words.addAll(altered("cause", before.causes(), now.causes(), Cause::name));
@@ -69,7 +69,10 @@ record ChangedCards(RuleBase before, RuleBase now) {
         .toList();
   }
 
-  /** Of a check only the rows of causes that both know: a new cause has its own line already. */
+  /**
+   * How a check differs. Only rows of causes that both rule bases know are compared, because a new
+   * cause has its own line already.
+   */
   private Optional<String> altered(Check check) {
     Check was = before.checks().get(check.id());
     if (was == null) {

@@ -21,16 +21,16 @@ import yett.replay.Score;
 import yett.trial.Account.Key;
 
 /**
- * Two rule bases told apart by what they ask and conclude on the same cases.
+ * Compares what two rule bases ask and conclude on the same cases.
  *
  * @param cards which cards only one of them has
  * @param differences by case, those that went from right to wrong first
  * @param alone cases that only one of the two can run
- * @param sums what differs in how many cases, and the sums of minutes
+ * @param sums how many cases differ in what, and the sums of minutes
  * @param elsewhere how many cases of both were not replayed, because nothing of the change can be
  *     at their gates
- * @param passedOver how many were not, because the change does not seem to touch them; see {@link
- *     Screen}
+ * @param passedOver how many were not replayed, because the change does not seem to affect them;
+ *     see {@link Screen}
  */
 public record Comparison(
     List<String> cards,
@@ -50,7 +50,7 @@ public record Comparison(
     return elsewhere + passedOver;
   }
 
-  /** What was not replayed, and why: a quick look is told as one. */
+  /** Which cases were not replayed, and why. It says so if only a quick look was taken. */
   public Optional<String> notReplayed() {
     String certain = elsewhere + " cases at whose gates nothing of the change can be";
     String quick =
@@ -64,7 +64,7 @@ public record Comparison(
     return words.isEmpty() ? Optional.empty() : Optional.of(words);
   }
 
-  /** Names of cases that were right before and are not now. */
+  /** Names of cases that were right before and are wrong now. */
   public List<String> wrong() {
     return differences.stream()
         .filter(d -> d.turn() == Difference.Turn.WORSE)
@@ -72,17 +72,17 @@ public record Comparison(
         .toList();
   }
 
-  /** All cases are replayed. */
+  /** Compares by replaying all cases. */
   public static Comparison of(Side first, Side second, Runnable progress) {
     return replayed(first, second, KeptRuns.NONE, progress, Map.of());
   }
 
   /**
-   * The same, with only those cases replayed of which the change seems to make another thing.
+   * Compares by replaying only the cases that the change seems to affect.
    *
-   * @param first and second: each with its cases; the same case in both is run under each
-   * @param kept runs that need not be made again
-   * @param progress told after each run, twice for a case of both
+   * @param first and second: each with its cases; a case of both is run under each
+   * @param kept runs that do not have to be repeated
+   * @param progress called after each run, twice for a case of both
    */
   public static Comparison ofTouched(Side first, Side second, KeptRuns kept, Runnable progress) {
     Set<Key> both = first.cases().cases().stream().map(Key::of).collect(Collectors.toSet());
@@ -154,7 +154,7 @@ public record Comparison(
     return (int) left.values().stream().filter(v -> v == verdict).count();
   }
 
-  /** Of the cases of both alone, so that like is held against like. */
+  /** The score over the cases of both only, so that the two scores can be compared. */
   private static Score score(Trial trial, Set<Key> both) {
     return Score.together(
         IntStream.range(0, trial.accounts().size())

@@ -19,12 +19,12 @@ import yett.replay.Replayer;
 import yett.replay.Score;
 
 /**
- * Which new cards turned cases wrong: each such case is run again with new cards left out, one at a
- * time and, where no single one is behind it, in halves. A card that merely came first in the end
- * may be innocent; without the guilty one the case is right again.
+ * Finds the new cards because of which cases went wrong. Each such case is run again with new cards
+ * left out, one at a time and, if no single one is the reason, in halves. The card that came first
+ * in the ranking is not always the reason; without the right one the case is right again.
  */
 public final class Culprits {
-  /** Of a change that breaks more cases than this, the first ones tell enough. */
+  /** If a change breaks more cases than this, only the first ones are examined. */
   private static final int MOST_CASES = 20;
 
   /** More cards than this are not tried one by one. */
@@ -37,8 +37,8 @@ public final class Culprits {
 
   /**
    * @param base with the new cards
-   * @param ready makes a rule base ready to reason with
-   * @param progress told after each case
+   * @param ready prepares a rule base for reasoning
+   * @param progress called after each case
    */
   Culprits(RuleBase base, Function<RuleBase, Expertise> ready, Runnable progress) {
     this.base = base;
@@ -47,7 +47,7 @@ public final class Culprits {
   }
 
   /**
-   * What a comparison's cases that went wrong cost by; nothing if none did.
+   * The reasons why cases of a comparison went wrong; empty if none did.
    *
    * @param of the cases of the later rule base
    */
@@ -85,9 +85,9 @@ public final class Culprits {
   }
 
   /**
-   * One sentence for each set of cards with the cases that it costs.
+   * One sentence for each set of cards, with the cases that went wrong because of it.
    *
-   * @param wrong cases that were right without all of the cards
+   * @param wrong cases that are right without any of the cards
    */
   List<String> words(List<RecordedCase> wrong, List<String> cards) {
     Map<String, List<String>> costs = new TreeMap<>();

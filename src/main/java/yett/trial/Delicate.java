@@ -17,16 +17,16 @@ import yett.replay.Replayed;
 import yett.replay.Replayer;
 
 /**
- * A number of a likelihood row on which the conclusions of cases rest.
+ * A number in a likelihood row on which the conclusions of cases depend.
  *
  * @param cause whose row; empty for "otherwise"
  * @param cases in how many it matters at all
- * @param sum of the decibans, without sign, by which the right cause moves for each deciban on the
- *     number, over all cases
- * @param most of them in one case
+ * @param sum over all cases of the decibans, without sign, by which the right cause moves for each
+ *     deciban on the number
+ * @param most the largest of them in one case
  * @param mostIn name of that case
  * @param turns names of the cases in which half or twice the odds of this number would put another
- *     cause first, as far as the slope tells
+ *     cause first, estimated from the slope
  */
 public record Delicate(
     String check,
@@ -38,21 +38,21 @@ public record Delicate(
     String mostIn,
     List<String> turns) {
 
-  /** Less than this is no matter. */
+  /** A smaller slope does not matter. */
   private static final double LEAST = 0.05;
 
   /**
-   * Cases that were run, without their moments, and the numbers that they rest on, the weightiest
-   * first.
+   * Cases that were run, without their moments, and the numbers on which they depend, the most
+   * important first.
    */
   public record Study(List<Replayed> replayed, List<Delicate> numbers) {}
 
   private record Studied(Replayed replayed, Diagnosis diagnosis) {}
 
   /**
-   * Runs the cases and adds up what their conclusions rest on.
+   * Runs the cases and adds up what their conclusions depend on.
    *
-   * @param progress told after each case
+   * @param progress called after each case
    */
   public static Study among(
       Expertise expertise, Collection<RecordedCase> cases, Runnable progress) {
@@ -93,7 +93,7 @@ public record Delicate(
                       .add(diagnosis.name(), slope, diagnosis.turns().contains(entry)));
     }
     return sums.entrySet().stream()
-        .filter(e -> e.getValue().cases > 0 && !twin(e.getKey(), expertise))
+        .filter(e -> e.getValue().cases > 0 && !followsFromOther(e.getKey(), expertise))
         .map(e -> e.getValue().of(e.getKey(), expertise))
         .sorted(
             Comparator.comparingDouble((Delicate d) -> -d.sum())
@@ -103,8 +103,11 @@ public record Delicate(
         .toList();
   }
 
-  /** Of a row of two numbers the first follows from the second. */
-  private static boolean twin(Entry entry, Expertise expertise) {
+  /**
+   * Whether the number follows from another one; in a row of two numbers the first follows from the
+   * second.
+   */
+  private static boolean followsFromOther(Entry entry, Expertise expertise) {
     int outcomes = expertise.base().checks().get(entry.check()).outcomes().size();
     return outcomes == 2 && entry.outcome() == 0;
   }

@@ -17,19 +17,19 @@ import yett.interview.Moment;
 import yett.replay.Replayed;
 
 /**
- * What a case rests on when its first repair is begun, or at its end if there is none: up to there
- * the gate is as it was found.
+ * What the diagnosis of a case depends on when the first repair is begun, or at the end if there is
+ * no repair. Until then the gate is as it was found.
  *
- * @param slopes by number, decibans by which a right cause moves for each deciban on the number,
- *     without sign; of several right causes the most
+ * @param slopes by number: the decibans, without sign, by which a right cause moves for each
+ *     deciban on the number; of several right causes the largest
  * @param turns numbers of which half or twice the odds would put another cause first
  */
 record Diagnosis(String name, Map<Entry, Double> slopes, Set<Entry> turns) {
-  /** Natural log of the factor by which anybody's judgement of odds may be off. */
+  /** Natural logarithm of the factor by which a judgement of odds may be wrong. */
   private static final double OFF = Math.log(2);
 
   /**
-   * @param right the causes that are really there; none for a case that is not judged by them
+   * @param right the causes that are really present; empty for a case that is not judged by them
    */
   static Diagnosis of(Expertise expertise, Replayed replayed, Set<String> right) {
     Map<Entry, Double> slopes = new HashMap<>();

@@ -15,13 +15,13 @@ import java.util.stream.Collectors;
  * How one run of a case differs from another, in words.
  *
  * @param turn whether it went from right to wrong or back
- * @param outcome whether something else was concluded or done, not only asked or weighed
- * @param slight whether all was asked, concluded and done as before and only chances moved, none by
- *     {@value #POINTS} or more
+ * @param outcome whether something different was concluded or done, not only asked or weighed
+ * @param slight whether everything was asked, concluded and done as before and only chances differ,
+ *     none by {@value #POINTS} or more
  */
 public record Difference(
     String file, String name, Turn turn, boolean outcome, boolean slight, List<String> words) {
-  /** Whether a case came out as its file says, before and now. */
+  /** Whether the result was as the case file says, before and now. */
   public enum Turn {
     WORSE("right before, wrong now"),
     BETTER("wrong before, right now"),
@@ -38,13 +38,13 @@ public record Difference(
     }
   }
 
-  /** By so much a chance has moved for a trainer to look at it unasked; considered judgement. */
+  /** Least difference of a chance that a trainer is shown without asking; considered judgement. */
   static final double POINTS = 0.05;
 
-  /** Chances that differ by less look the same to a person. */
+  /** A smaller difference of chances is not visible to a person. */
   static final double LEAST_SHIFT = 0.01;
 
-  /** Minutes of the cards are rounded to a tenth. */
+  /** In minutes, which are rounded to a tenth. */
   private static final double LEAST_MINUTES = 0.5;
 
   /** About the least that a person notices (Good). */
@@ -58,7 +58,7 @@ public record Difference(
   }
 
   /**
-   * The same with what turned it.
+   * The same, with what caused the difference.
    *
    * @param fresh what only the rule base of the later run has
    */
@@ -117,7 +117,7 @@ public record Difference(
     return account.first().map(c -> c + " " + percent(account.ranking().get(c))).orElse("none");
   }
 
-  /** Where the two paths part, and by how much the later is longer. */
+  /** Where the two paths part, and how much longer the later one is. */
   private static List<String> path(List<String> before, List<String> now) {
     int same = 0;
     while (same < Math.min(before.size(), now.size()) && before.get(same).equals(now.get(same))) {
@@ -150,7 +150,7 @@ public record Difference(
     return words.isEmpty() ? List.of() : List.of("belief: " + words);
   }
 
-  /** By how much the chance of a cause moved at most. */
+  /** The largest difference in the chance of a cause. */
   static double mostShift(Map<String, Double> before, Map<String, Double> now) {
     Set<String> causes = new LinkedHashSet<>(before.keySet());
     causes.addAll(now.keySet());
@@ -192,7 +192,7 @@ public record Difference(
     }
   }
 
-  /** The answers that weigh otherwise, what moved most first. */
+  /** The answers with different weights, the largest difference first. */
   private static List<String> evidence(Account before, Account now) {
     Map<Answer, Map<String, Double>> was = byAnswer(before);
     Map<Answer, Map<String, Double>> is = byAnswer(now);

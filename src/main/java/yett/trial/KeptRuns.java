@@ -18,17 +18,16 @@ import yett.replay.Score;
 import yett.trial.Trial.Tried;
 
 /**
- * How cases came out under a rule base, kept between comparisons: the side that stays as it is need
- * not be run again and again. A run is that of the same case, to the letter, under the same content
- * by the same program; anything else is as if it were not there. What is kept only saves time: it
- * bears its user's seal, nobody is led by it at a gate, and a comparison that replays every case
- * takes nothing from here.
+ * The results of cases under a rule base, kept between comparisons, so that the unchanged side does
+ * not have to be run again. A result is used only for exactly the same case under the same content
+ * by the same program. It only saves time: the file has its user's seal, nobody at a gate depends
+ * on it, and a comparison that replays every case does not use it.
  */
 public final class KeptRuns {
-  /** Nothing is kept. */
+  /** Keeps nothing. */
   public static final KeptRuns NONE = new KeptRuns(Optional.empty(), "");
 
-  /** So many rule bases' runs are kept, some hundred kilobytes each. */
+  /** For how many rule bases runs are kept, some hundred kilobytes each. */
   private static final int MOST = 16;
 
   private final Optional<SealedFiles> files;
@@ -39,7 +38,7 @@ public final class KeptRuns {
     this.program = program;
   }
 
-  /** In these files; nowhere if the program cannot tell which one it is. */
+  /** Keeps runs in these files; keeps nothing if the program cannot identify itself. */
   public static KeptRuns in(SealedFiles files) {
     return OwnProgram.fingerprint().map(p -> new KeptRuns(Optional.of(files), p)).orElse(NONE);
   }
@@ -48,7 +47,7 @@ public final class KeptRuns {
     return new KeptRuns(Optional.of(files), program);
   }
 
-  /** Those of a rule base. */
+  /** The runs under a rule base. */
   Of of(RuleBase base) {
     return new Of(base);
   }
@@ -99,7 +98,7 @@ public final class KeptRuns {
       }
     }
 
-    /** Keeps what was run since, if that is possible. */
+    /** Stores the new runs, if that is possible. */
     void keep() {
       if (now.isEmpty()) {
         return;
@@ -122,7 +121,7 @@ public final class KeptRuns {
     }
   }
 
-  /** What the file says of a case, whatever order its answers stand in. */
+  /** The content of a case file for one case, independent of the order of its answers. */
   private static String key(RecordedCase recorded) {
     return shortName(recorded.content());
   }

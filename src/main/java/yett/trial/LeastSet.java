@@ -8,12 +8,12 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * A set of cards that is enough for something and of which no part is: looked for in halves, then
- * in smaller parts (delta debugging).
+ * Finds a set of cards that is enough for something while no part of it is. It searches in halves,
+ * then in smaller parts (delta debugging).
  */
 record LeastSet(Predicate<Set<String>> enough) {
 
-  /** Such a set among all that are enough together. */
+  /** Such a set within one that is enough as a whole. */
   Set<String> of(Set<String> all) {
     List<String> guilty = new ArrayList<>(all);
     int parts = 2;

@@ -10,7 +10,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.knowledge.Mentions;
 
-/** By which new cause, check or rule a case came to another first cause, in decibans. */
+/**
+ * Explains because of which new cause, check or rule a case has another first cause, in decibans.
+ */
 final class NewFirstCause {
   private static final int MOST = 5;
 
@@ -24,7 +26,7 @@ final class NewFirstCause {
     this.fresh = fresh;
   }
 
-  /** A sentence without a full stop for each; none if the first cause is the same. */
+  /** A sentence without a full stop for each reason; empty if the first cause is the same. */
   static List<String> words(Account before, Account now, Additions fresh) {
     if (before.first().equals(now.first())) {
       return List.of();
@@ -72,7 +74,10 @@ final class NewFirstCause {
         .toList();
   }
 
-  /** Rules move what an answer weighs, or where a cause stands at the outset. */
+  /**
+   * The effects of new rules, which change what an answer weighs or where a cause stands at the
+   * outset.
+   */
   private List<String> byRules() {
     List<String> words = new ArrayList<>();
     for (Map.Entry<String, String> file : fresh.rules().entrySet()) {
@@ -107,7 +112,9 @@ final class NewFirstCause {
         .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
   }
 
-  /** By how much it moves the two first causes otherwise than before; empty if nobody notices. */
+  /**
+   * How differently from before an answer moves the two first causes; empty if nobody would notice.
+   */
   private String moves(Weighed weighed, Map<String, Double> then) {
     return rivals().stream()
         .filter(weighed.decibans()::containsKey)

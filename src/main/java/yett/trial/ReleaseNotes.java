@@ -6,7 +6,10 @@ import java.util.function.Predicate;
 import yett.knowledge.RuleBase;
 import yett.record.Markdown;
 
-/** What is new in a version of a rule base or add-on, from what a comparison found: Markdown. */
+/**
+ * Writes what is new in a version of a rule base or add-on, from the result of a comparison, as
+ * Markdown.
+ */
 public final class ReleaseNotes {
   private final Comparison comparison;
   private final Markdown notes = new Markdown();
@@ -16,7 +19,7 @@ public final class ReleaseNotes {
   }
 
   /**
-   * @param costs which new cards the cases cost that went wrong
+   * @param costs the new cards because of which cases went wrong
    */
   public static String of(
       Comparison comparison, List<String> costs, RuleBase before, RuleBase now) {

@@ -16,23 +16,24 @@ import yett.rules.Conclusion.Finding;
 import yett.rules.Judgement;
 
 /**
- * Which cases need not be replayed to tell two rule bases apart. Of some it is certain that nothing
- * differs: what was changed cannot be at their gates. Of the others a quick look is taken, which
- * proves nothing: the answers of the file are given one after the other, and each alone, under both
- * rule bases with few sets of causes in view, and nothing is planned. A case is passed over only if
- * at no time any chance differs, and no cause of which a new or changed card speaks stands out.
+ * Decides which cases do not have to be replayed to compare two rule bases. For some it is certain
+ * that nothing differs, because nothing that was changed can be at their gates. For the others it
+ * takes a quick look, which proves nothing: it applies the answers of the file in their order, and
+ * each on its own, under both rule bases with few sets of causes in view, and without planning. A
+ * case is passed over only if no chance ever differs and no cause stands out about which a card was
+ * added or changed.
  */
 final class Screen {
-  /** A chance that differs by this much may turn a plan; considered judgement. */
+  /** Least difference of a chance that may change a plan; considered judgement. */
   static final double SHIFT = 0.03;
 
-  /** From here on a cause has a say in what is asked; considered judgement. */
+  /** From this chance a cause influences what is asked; considered judgement. */
   private static final double STANDS_OUT = 0.05;
 
-  /** Less is not looked at. */
+  /** Smaller chances are ignored. */
   private static final double LEAST = 0.005;
 
-  /** What may become of a case. */
+  /** What is decided about a case. */
   enum Verdict {
     /** Nothing can differ. */
     ELSEWHERE,
@@ -79,9 +80,10 @@ final class Screen {
   }
 
   /**
-   * Chances of the causes that have any to speak of: after the complaints, after each answer, and
-   * after each as if it had been asked for first, for what the answers of the whole file rule out
-   * may stand out while only some of them are known.
+   * The chances of the causes, without negligible ones: after the complaints, after each answer,
+   * and after each answer as if it had been asked first. The last is needed because a cause may
+   * stand out while only some answers are known, although all answers of the file together rule it
+   * out.
    */
   private static Map<String, Map<String, Double>> standings(
       Expertise expertise, RecordedCase recorded) {
@@ -108,7 +110,7 @@ final class Screen {
     return standings;
   }
 
-  /** What no cause allows is not weighed. */
+  /** The belief after a finding. A finding that no cause allows is not weighed. */
   private static Belief after(Belief belief, Finding finding) {
     try {
       return belief.learn(new Observation(finding.check(), finding.weights()));

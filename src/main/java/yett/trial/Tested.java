@@ -16,16 +16,16 @@ import yett.replay.Score;
 import yett.trial.Account.Key;
 
 /**
- * The cases of a rule base run and held against the run that was accepted last.
+ * The cases of a rule base, run and compared with the run that was accepted last.
  *
- * @param accepted whether there was one
+ * @param accepted whether there is an accepted run
  * @param changed cases that differ from it, those that went from right to wrong first
  * @param fresh names of cases that it does not know
- * @param gone names of cases that only it knows; empty if a part was run
- * @param wrong names of cases that do not come out as their file says
- * @param unseen names of cases that came out right with nothing looked at, or were mended before
- *     anything was: they prove little of the cards
- * @param unsafe what must never be and yet came up
+ * @param gone names of cases that only it knows; empty if only some cases were run
+ * @param wrong names of cases whose result is not as their file says
+ * @param unseen names of cases whose result is right although nothing was looked at, or in which a
+ *     repair was made before anything was looked at; they prove little about the cards
+ * @param unsafe unsafe things that came up, which must never happen
  */
 public record Tested(
     boolean accepted,
@@ -102,8 +102,8 @@ public record Tested(
   }
 
   /**
-   * Whether everything is as accepted; without an accepted run, whether every case comes out as its
-   * file says. Nothing unsafe is ever good.
+   * Whether everything is as accepted; without an accepted run, whether every result is as its file
+   * says. Never if anything unsafe came up.
    */
   public boolean good() {
     boolean asBefore = changed.isEmpty() && fresh.isEmpty() && gone.isEmpty();

@@ -14,17 +14,17 @@ import yett.replay.Replayer;
 import yett.replay.Score;
 import yett.trial.Account.Key;
 
-/** Cases run under one rule base, each with its part of the score. */
+/** Cases that were run under one rule base, each with its part of the score. */
 record Trial(List<Account> accounts, List<Score.One> scores) {
 
-  /** How one case came out. */
+  /** The result of one case. */
   record Tried(Account account, Score.One score) {}
 
   /**
-   * Runs all cases, several at once; the result does not depend on how many.
+   * Runs all cases, several at the same time; the result does not depend on how many.
    *
    * @param inView causes to have in view besides a case's own, by case
-   * @param progress told after each case
+   * @param progress called after each case
    */
   static Trial run(
       Expertise expertise,
@@ -35,9 +35,9 @@ record Trial(List<Account> accounts, List<Score.One> scores) {
   }
 
   /**
-   * The same, without those runs that were kept; the others are kept for the next time.
+   * The same, but takes kept runs where there are any, and keeps the others for the next time.
    *
-   * @param kept of any rule base
+   * @param kept runs under any rule bases
    */
   static Trial run(
       Expertise expertise,

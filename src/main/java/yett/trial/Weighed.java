@@ -10,29 +10,32 @@ import yett.interview.Moment;
 import yett.interview.Trail;
 
 /**
- * What one answer weighed for the causes in view, by what was known before it.
+ * What one answer weighed for the causes in view, given what was known before it.
  *
  * @param subject check, complaint, repair, "retest" or {@link #OUTSET}
  * @param words what it was taken to mean
  * @param decibans cause to the change of its log-odds, to a tenth
  */
 record Weighed(String subject, String words, Map<String, Double> decibans) {
-  /** What rules a cause out or makes it certain has no number; this one stands for it. */
+  /**
+   * In decibans; stands for evidence that rules a cause out or makes it certain and has no finite
+   * value.
+   */
   static final double BEYOND = 200;
 
-  /** Stands for what was known before any answer. */
+  /** The subject for what was known before any answer. */
   static final String OUTSET = "at the outset";
 
-  /** Less than this is not worth a line. */
+  /** In decibans; less is not worth a line. */
   private static final double LEAST = 0.5;
 
-  /** What is empty is left out of a file. */
+  /** Fills in what a file leaves out because it is empty. */
   Weighed {
     words = words == null ? "" : words;
     decibans = decibans == null ? Map.of() : decibans;
   }
 
-  /** Where the causes in view stand before any answer, as log-odds. */
+  /** The log-odds of the causes in view before any answer. */
   static Weighed outset(Iterable<String> causes, Moment moment) {
     Map<String, Double> decibans = new TreeMap<>();
     for (String cause : causes) {
@@ -54,7 +57,7 @@ record Weighed(String subject, String words, Map<String, Double> decibans) {
     return new Weighed(move.subject(), move.words(), decibans);
   }
 
-  /** For these causes alone; empty if the answer weighed nothing for them. */
+  /** The evidence for these causes only; empty if there is none. */
   Optional<Weighed> of(Set<String> causes) {
     Map<String, Double> some = new TreeMap<>(decibans);
     some.keySet().retainAll(causes);
@@ -63,7 +66,7 @@ record Weighed(String subject, String words, Map<String, Double> decibans) {
         : Optional.empty();
   }
 
-  /** A weight as people read it. */
+  /** A weight in the form in which people read it. */
   static String words(double weight) {
     return Math.abs(weight) >= BEYOND
         ? "off the scale"

@@ -1,5 +1,5 @@
 /**
- * All cases run under a rule base, and held against an earlier run or another rule base: what a
- * trainer looks through before a change goes out.
+ * Runs all cases under a rule base and compares them with an earlier run or another rule base. A
+ * trainer looks at the result before releasing a change.
  */
 package yett.trial;

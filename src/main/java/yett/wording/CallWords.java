@@ -6,14 +6,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import yett.interview.Event;
 
-/** What the desk did about a call, in words. */
+/** Says what the desk did about a call. */
 public final class CallWords {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
 
   private CallWords() {}
 
-  /** Times by the clock on the wall of this computer. */
+  /** What was done, with times in the time zone of this computer. */
   public static String of(Event.Tended event) {
     String words = event.words().isEmpty() ? "" : ": " + event.words();
     return event.what().words() + words + due(event);

@@ -10,9 +10,9 @@ import yett.knowledge.Cause;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
-/** What a fault has brought about, said with the repair of either. */
+/** Says which faults a fault has brought about, next to the repair of either. */
 public final class ConsequenceWords {
-  /** More likely than not, both are there. */
+  /** If both causes are more likely than not, both count as present. */
   private static final double LIKELY = 0.5;
 
   private final RuleBase base;
@@ -25,7 +25,10 @@ public final class ConsequenceWords {
     this.left = moment.belief().remaining();
   }
 
-  /** What comes after a repair, because its fault brought it about, or what has to come first. */
+  /**
+   * What has to be repaired afterwards, because this fault brought it about, and which causes have
+   * to be repaired too, because they brought this one about.
+   */
   public Optional<String> of(Repair repair) {
     Optional<Cause> mended =
         repair.removes().keySet().stream()

@@ -5,7 +5,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import yett.interview.Event;
 
-/** What happened in a case, in a few words each. */
+/** Says in a few words what an event was. */
 record EventWords(Wording words) implements Event.Visitor<String> {
 
   @Override

@@ -4,24 +4,24 @@ import yett.interview.Moment;
 import yett.knowledge.Role;
 
 /**
- * How far something speaks for a cause or against it: as a figure in decibans, or in words on a
- * call, where nobody asked for a unit of evidence.
+ * Says how strongly something speaks for or against a cause: with a figure in decibans, or on a
+ * call in words, because a caller does not know the unit.
  */
 public enum EvidenceWords {
   FIGURES,
   WORDS;
 
-  /** Ten times the odds. */
+  /** In decibans; ten times the odds. */
   private static final double CLEARLY = 10;
 
-  /** Twice the odds. */
+  /** In decibans; twice the odds. */
   private static final double PLAINLY = 3;
 
   public static EvidenceWords at(Moment moment) {
     return moment.state().role() == Role.CALLER ? WORDS : FIGURES;
   }
 
-  /** What evidence is called, or its figure. */
+  /** The evidence as a figure, or in words. */
   public String of(double decibans) {
     if (this == FIGURES) {
       return Figures.decibans(decibans);
@@ -33,12 +33,12 @@ public enum EvidenceWords {
         : size >= PLAINLY ? side : Double.isNaN(size) ? "off the scale" : "slightly " + side;
   }
 
-  /** A figure in brackets behind what it belongs to; in words there is none. */
+  /** The figure in brackets, to be put after what it belongs to; in words nothing. */
   public String behind(double decibans) {
     return this == FIGURES ? " (" + of(decibans) + ")" : "";
   }
 
-  /** That the odds of a cause are multiplied before anything is asked. */
+  /** Says that the odds of a cause are multiplied by a factor before anything is asked. */
   public String odds(double factor) {
     return this == FIGURES
         ? "odds times " + factor

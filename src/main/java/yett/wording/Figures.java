@@ -3,11 +3,11 @@ package yett.wording;
 import java.util.Locale;
 import yett.interview.Chance;
 
-/** Numbers as the screens write them. */
+/** Formats numbers for screens. */
 public final class Figures {
   private Figures() {}
 
-  /** A probability in whole percent, figure and sign kept on one line. */
+  /** A probability in whole percent; a no-break space keeps figure and sign on one line. */
   public static String percent(double chance) {
     return Chance.of(chance).percent().replace(' ', '\u00a0');
   }

@@ -4,11 +4,11 @@ import yett.calculation.ForcePoint;
 import yett.calculation.ObstructionForce;
 import yett.interview.Forces;
 
-/** What was measured of the force on an obstruction, in words. */
+/** Says what was measured of the force on an obstruction. */
 public final class ForceWords {
   private ForceWords() {}
 
-  /** Where: {@code gap 300 mm, at the middle}. */
+  /** Where it was measured: {@code gap 300 mm, at the middle}. */
   public static String place(Forces.Point point) {
     return "gap " + point.force().gap() + " mm, " + point.height().words();
   }
@@ -21,7 +21,7 @@ public final class ForceWords {
     return Math.round(force.zone().peakLimit()) + " N";
   }
 
-  /** How long it stayed above 150 N. */
+  /** How long the force stayed above 150 N. */
   public static String above(ForcePoint force) {
     return Math.round(1000 * force.above()) + " ms";
   }
@@ -38,12 +38,12 @@ public final class ForceWords {
     };
   }
 
-  /** What was left of it later on. */
+  /** The force that remained later on. */
   public static String left(double force) {
     return Math.round(force) + " N after 5 s (25 N allowed)";
   }
 
-  /** All of it in a line. */
+  /** Everything about a point in one line. */
   public static String line(Forces.Point point) {
     ForcePoint force = point.force();
     return place(point)

@@ -9,11 +9,11 @@ import yett.interview.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
-/** What a gate is, in a line: what tells it from the others of an estate. */
+/** Describes a gate in one line, by what tells it from the others of an estate. */
 public final class GateWords {
   private static final String MAINS = "mains";
 
-  /** Site questions that tell one gate of an estate from another. */
+  /** Site questions whose answers tell one gate of an estate from another. */
   private static final List<String> TELLING =
       List.of("opening", "support", "leaf-mass", "supply", "supply-volts");
 
@@ -24,18 +24,18 @@ public final class GateWords {
   }
 
   /**
-   * @param told answers to site questions; what was not told is the usual
+   * @param told answers to site questions; for the others the usual answer is taken
    */
   public String line(Map<String, String> told) {
     return words(new SiteFacts(base).answers(told));
   }
 
-  /** Of the same only what was told; empty if nothing of it was. */
+  /** The same line with only the answers that were given; empty if there are none. */
   public String toldLine(Map<String, String> told) {
     return words(told);
   }
 
-  /** What the rest is taken for, because nobody told otherwise; empty if all of it was told. */
+  /** The usual answers that are assumed for the rest; empty if all were given. */
   public String usualLine(Map<String, String> told) {
     Map<String, String> rest = new HashMap<>(new SiteFacts(base).answers(told));
     rest.keySet().removeAll(told.keySet());
@@ -57,12 +57,12 @@ public final class GateWords {
     return String.join(", ", words);
   }
 
-  /** Whether a question tells one gate of an estate from another. */
+  /** Whether the answer to this question tells one gate of an estate from another. */
   public static boolean tells(SiteQuestion question) {
     return TELLING.contains(question.id());
   }
 
-  /** An id of a choice is a word; a reading is shown as it was typed. */
+  /** The answer in words: the word of a choice, or a reading as it was typed. */
   private Optional<String> given(Map<String, String> site, String question) {
     SiteQuestion card = base.siteQuestions().get(question);
     return Optional.ofNullable(site.get(question))

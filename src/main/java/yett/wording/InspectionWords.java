@@ -22,9 +22,9 @@ import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
 
-/** How what an inspection found is said, on screens and on paper. */
+/** Says, on screens and on paper, what an inspection found. */
 public final class InspectionWords {
-  /** Heads what is in order and yet to be watched. */
+  /** Heading for readings that are in order but have to be watched. */
   public static final String AHEAD = "Changed, or heading for a limit";
 
   private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
@@ -35,7 +35,7 @@ public final class InspectionWords {
   private final TrendWords trends;
 
   /**
-   * @param zone whose days are meant
+   * @param zone time zone for the dates
    */
   public InspectionWords(RuleBase base, Moment moment, ZoneId zone) {
     this.base = base;
@@ -69,12 +69,12 @@ public final class InspectionWords {
     return index < 0 ? outcome : check.outcomes().get(index).text();
   }
 
-  /** What was usual on this gate before, in words. */
+  /** The baseline of a check, in words. */
   public Optional<String> baseline(Check check) {
     return moment.state().opened().flatMap(o -> o.baseline(check.id())).flatMap(e -> say(check, e));
   }
 
-  /** What was read last, if that was after the baseline. */
+  /** The last reading, if it was taken after the baseline. */
   public Optional<String> sinceBaseline(Check check) {
     return moment
         .state()
@@ -87,18 +87,21 @@ public final class InspectionWords {
     return baseline.filter(b -> !b.at().isBefore(last.at())).isEmpty();
   }
 
-  /** How it moved since its baseline; empty if too little was read. */
+  /** How the readings have changed since the baseline; empty if there are too few. */
   public Optional<String> trend(Check check) {
     return trends.of(check);
   }
 
-  /** What a reading in order warns of: that it has changed, and when it leaves its usual range. */
+  /**
+   * Warnings about a reading that is in order: that it has changed, and when it will leave its
+   * usual range.
+   */
   public List<String> warnings(Inspection.Result result) {
     return Stream.concat(changed(result).stream(), trends.warning(result.check()).stream())
         .toList();
   }
 
-  /** What has changed since the gate was in order, though it is usual on such gates. */
+  /** What has changed since the gate was in order, although it is usual for such gates. */
   private Optional<String> changed(Inspection.Result result) {
     return result
         .answer()
@@ -115,7 +118,10 @@ public final class InspectionWords {
             });
   }
 
-  /** What has changed, or heads for the end of its usual range, without being out of it. */
+  /**
+   * Everything that has changed, or is moving towards the end of its usual range, but is still in
+   * order.
+   */
   public List<String> ahead(Inspection inspection) {
     return inspection.measured().stream()
         .filter(r -> !warnings(r).isEmpty())
@@ -138,7 +144,9 @@ public final class InspectionWords {
     return measures.show(earlier.value()) + " on " + DAY.format(earlier.at().atZone(zone));
   }
 
-  /** What to do about something that failed: what it points to most, and the work for that. */
+  /**
+   * What to do about something that failed: the cause it points to most, and the repair for that.
+   */
   public Optional<String> whatToDo(Inspection.Result result) {
     return cause(result).map(c -> "points to: " + lower(c.name()) + repair(c));
   }
@@ -150,7 +158,7 @@ public final class InspectionWords {
         .orElse("");
   }
 
-  /** The cause that shows in this way most often, by the cards. */
+  /** The cause that shows in this way most often, according to the cards. */
   private Optional<Cause> cause(Inspection.Result result) {
     int outcome = result.outcome().map(result.check()::indexOf).orElse(-1);
     if (outcome <= 0) {
@@ -167,7 +175,7 @@ public final class InspectionWords {
         .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE));
   }
 
-  /** What was made of it, and what to do how soon. */
+  /** The verdict, what to do, and how soon. */
   public String toSeeTo(Inspection.Result result) {
     return result.check().ask()
         + " "
@@ -178,7 +186,7 @@ public final class InspectionWords {
         + ".";
   }
 
-  /** One line of what was made of it, with the reason. */
+  /** The verdict in one line, with the reason. */
   public String line(Inspection.Result result) {
     List<String> parts = new ArrayList<>();
     UsualRangeWords.of(moment, result.check()).ifPresent(u -> parts.add("usual " + u));
@@ -196,12 +204,15 @@ public final class InspectionWords {
             .toList());
   }
 
-  /** What was not inspected besides proofs, which stand among the safety tests, by place. */
+  /**
+   * What was not inspected, by place. Proofs are left out, because they are listed with the safety
+   * tests.
+   */
   public List<String> notInspected(Inspection inspection) {
     return byPlace(inspection.results(Verdict.OPEN).stream().filter(r -> !r.isProof()).toList());
   }
 
-  /** A line a place, with the names of what belongs there. */
+  /** A line for each place, with the names of what belongs there. */
   public static List<String> byPlace(List<Inspection.Result> results) {
     Map<String, List<String>> byPlace = new LinkedHashMap<>();
     results.forEach(
@@ -216,7 +227,7 @@ public final class InspectionWords {
     return String.join(names.stream().anyMatch(n -> n.contains(",")) ? "; " : ", ", names);
   }
 
-  /** The day of the visit, or the first and the last. */
+  /** The day of the visit, or the first and the last day. */
   public String days() {
     return moment.entries().stream()
         .map(e -> DAY.format(e.at().atZone(zone)))
@@ -228,7 +239,7 @@ public final class InspectionWords {
                     days.size() < 2 ? String.join("", days) : days.first() + " to " + days.last()));
   }
 
-  /** How soon it has to be seen to, and what of the gate till then. */
+  /** How soon it has to be dealt with, and how the gate may be used until then. */
   public static String urgency(Inspection.Result result) {
     if (result.verdict() == Verdict.FAIL) {
       return result.isProof()

@@ -5,7 +5,7 @@ import yett.interview.EventText;
 import yett.interview.SomeEvents;
 import yett.knowledge.RuleBase;
 
-/** What somebody entered, as a note in the case tells it. */
+/** Says what somebody entered as a note in the case. */
 public final class NoteWords implements SomeEvents<String> {
   private final Wording words;
 

@@ -10,7 +10,7 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.Stop;
 
-/** Why a step comes now, as sentences without a capital and a full stop. */
+/** Says why a step comes now, in sentences without a capital and a full stop. */
 public final class StepWords {
   private final Wording words;
 
@@ -18,7 +18,7 @@ public final class StepWords {
     this.words = new Wording(base);
   }
 
-  /** Why a check or repair comes up, besides what it is worth; empty if for that only. */
+  /** Why a check or repair comes up, if for another reason than its worth; empty otherwise. */
   public static String occasion(Occasion occasion) {
     return switch (occasion.kind()) {
       case WORTH -> "";
@@ -48,7 +48,10 @@ public final class StepWords {
     return reason.accept(HandingOver.INSTANCE);
   }
 
-  /** The same of a caller as of anybody else: for whoever comes next. */
+  /**
+   * Says that nothing open to this role is worth its cost. For the next person it is said of a
+   * caller in the same way as of anybody else.
+   */
   public static String nothingLeft(Role role) {
     return "no check or repair that is open to " + Wording.aPerson(role) + " is worth its cost now";
   }

@@ -9,38 +9,40 @@ import yett.knowledge.Measures;
 import yett.rules.Interpretation;
 import yett.rules.Judgement;
 
-/** How a reading moved over the years, and when it gets where it must not be. */
+/** Says how a reading has changed over the years, and when it will leave its usual range. */
 public final class TrendWords {
-  /** Years; farther ahead nobody plans, and the line is a guess. */
+  /** In years. Nobody plans further ahead, and a longer extrapolation is a guess. */
   private static final double AHEAD = 3;
 
   private final Trends trends;
   private final Judgement usual;
 
   /**
-   * @param usual what the rules take to be usual on this gate
+   * @param usual the usual ranges that the rules give for this gate
    */
   public TrendWords(Trends trends, Judgement usual) {
     this.trends = trends;
     this.usual = usual;
   }
 
-  /** Whether it moves at all, and how fast; empty if too little was read. */
+  /** Whether the reading changes, and how fast; empty if there are too few readings. */
   public Optional<String> of(Check check) {
     return trends.of(check).map(t -> trends.words(check, t));
   }
 
-  /** The same where it surely moves. */
+  /** The same, but only if it certainly changes. */
   public Optional<String> sure(Check check) {
     return trends.of(check).filter(t -> t.rises() || t.falls()).map(t -> trends.words(check, t));
   }
 
-  /** When it leaves its usual range at this rate, if that is soon enough to be planned for. */
+  /** When it will leave its usual range at this rate, if that is soon enough to plan for. */
   public Optional<String> warning(Check check) {
     return trends.of(check).flatMap(t -> warning(check, t));
   }
 
-  /** The end of the usual range that a trend heads for; empty if it has none there. */
+  /**
+   * The end of the usual range towards which a trend moves; empty if the range has no end there.
+   */
   public OptionalDouble limit(Check check, Trend trend) {
     if (Interpretation.relative(check) && usual.expectation(check.id()).isEmpty()) {
       return OptionalDouble.empty();

@@ -7,11 +7,11 @@ import yett.knowledge.Measures;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Interpretation;
 
-/** The usual range of a reading, in a few words and without its reason. */
+/** Says the usual range of a reading in a few words, without its reason. */
 public final class UsualRangeWords {
   private UsualRangeWords() {}
 
-  /** On this gate; empty if nothing is known of it. */
+  /** The usual range on this gate; empty if nothing is known of it. */
   public static Optional<String> of(Moment moment, Check check) {
     if (!check.measured()) {
       return Optional.empty();
@@ -29,8 +29,8 @@ public final class UsualRangeWords {
   }
 
   /**
-   * What is still in order beyond what is usual, as something to add: twice a limit may be, that is
-   * read so roughly. Empty if nothing is.
+   * What else is still in order outside the usual range, as an addition to it; empty if nothing is.
+   * A reading with a large uncertainty may be in order at up to twice a limit.
    */
   private static String inOrder(Check check, Expectation usual) {
     Measures measures = check.measures().orElseThrow();
@@ -52,7 +52,7 @@ public final class UsualRangeWords {
     return more.toString();
   }
 
-  /** On this gate, with how it follows and whose word that is. */
+  /** The usual range on this gate, with how it was derived and from which source. */
   public static String reasoned(Check check, Expectation expectation) {
     return words(check.measures().orElseThrow(), expectation.low(), expectation.high())
         + inOrder(check, expectation)

@@ -7,11 +7,14 @@ import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
-/** Who may do a piece of work, and why nobody less qualified, without a capital and a full stop. */
+/**
+ * Says who may do a piece of work, and why nobody less qualified, without a capital and a full
+ * stop.
+ */
 public final class WhoMay {
   private WhoMay() {}
 
-  /** As in: for an electrician, because it is work on mains terminals. */
+  /** For example: for an electrician, because it is work on mains terminals. */
   public static String words(RuleBase base, String card, Role who, List<String> hazards) {
     return words(who, Optional.ofNullable(base.mainsParts().get(card)), hazards);
   }
@@ -24,7 +27,7 @@ public final class WhoMay {
     return hazards.contains("mains") ? whom + ", because it is work at the mains" : whom;
   }
 
-  /** The same of a repair, with its name. */
+  /** The same for a repair, with its name. */
   static String words(Repair repair, Optional<MainsPart> part) {
     return "\"" + repair.name() + "\" is " + words(repair.who(), part, repair.hazards());
   }

@@ -26,9 +26,9 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.rules.Conclusion.Finding;
 
-/** How things of a case are called on paper. All of it is plain text. */
+/** Names the things of a case in plain text. */
 public final class Wording {
-  /** So much is shown of an entry that nobody could put into words. */
+  /** How many characters are shown of an entry that cannot be put into words. */
   private static final int LONGEST = 200;
 
   private static final DateTimeFormatter DAY_AND_TIME =
@@ -55,12 +55,12 @@ public final class Wording {
     return Names.article(role.word()) + role.word();
   }
 
-  /** An id as words. */
+  /** An id in words, with blanks. */
   public static String spaced(String id) {
     return id.replace('-', ' ');
   }
 
-  /** The question of a check; its id if the rule base has lost it. */
+  /** The question of a check; its id if the rule base no longer has it. */
   public String ask(String check) {
     Check card = base.checks().get(check);
     return card == null ? spaced(check) : card.ask();
@@ -94,7 +94,7 @@ public final class Wording {
         : spaced(complaint);
   }
 
-  /** What a person said, in the words of the card. */
+  /** An answer in the words of the card. */
   public String answer(String check, Answer answer) {
     Check card = base.checks().get(check);
     return answer.map(
@@ -115,14 +115,14 @@ public final class Wording {
     return check.measured() ? spaced(outcome) : check.outcomes().get(at).text();
   }
 
-  /** As typed, and in the card's unit where that says it otherwise. */
+  /** A reading as typed, followed by its value in the card's unit if that looks different. */
   private static String reading(Measures measures, Answer.Read read) {
     String shown = measures.show(read.value());
     String typed = read.typed().strip();
     return typed.equals(shown) ? shown : shown + " (typed: " + typed + ")";
   }
 
-  /** What a reading was taken to mean; an answer in words means itself. */
+  /** What a reading was taken to mean. Empty for an answer in words, which is its own meaning. */
   public Optional<String> meaning(Moment moment, Answered answered) {
     Check check = base.checks().get(answered.check());
     if (check == null || !check.measured()) {
@@ -163,7 +163,10 @@ public final class Wording {
     return outcome.band().isPresent() && !outcome.band().get().relative();
   }
 
-  /** An entry that is kept and not weighed: as it is stored, because its words may not be had. */
+  /**
+   * An entry that is stored but not used, shown as stored, because the rule base may have no words
+   * for it.
+   */
   public static String apart(SetApart apart) {
     Entry entry = apart.entry();
     String text = EventText.write(entry.event());
@@ -178,9 +181,7 @@ public final class Wording {
         + ")";
   }
 
-  /**
-   * The answer to a site question in the card's words; as it was given if there is no such card.
-   */
+  /** The answer to a site question in the card's words; unchanged if there is no such card. */
   public String site(String question, String answer) {
     SiteQuestion card = base.siteQuestions().get(question);
     return card == null ? answer : site(card, answer);
@@ -224,12 +225,15 @@ public final class Wording {
         : asked + " " + meaning(base.checks().get(part.check()), part.outcome());
   }
 
-  /** Checks that are asked only to find dangers. */
+  /** Ids of the checks that are asked only to find dangers. */
   public Set<String> dangers() {
     return base.ordinaryChecks().filter(Check::danger).map(Check::id).collect(Collectors.toSet());
   }
 
-  /** How a try of the gate went: "ran", or how it failed, with what is left and what is new. */
+  /**
+   * How a try of the gate went: "ran", or how it failed, with the complaints that remain and the
+   * new ones.
+   */
   public String tried(Event.Retested tried) {
     List<String> more = new ArrayList<>();
     if (!tried.left().isEmpty()) {
@@ -245,12 +249,12 @@ public final class Wording {
     return complaints.stream().map(this::ask).collect(Collectors.joining(", "));
   }
 
-  /** Whether the rule base has a check of this id. */
+  /** Whether the rule base has a check with this id. */
   public boolean isCheck(String id) {
     return base.checks().containsKey(id);
   }
 
-  /** A repair by its name, a check by its question. */
+  /** The name of a repair, or the question of a check. */
   public String card(String id) {
     return base.repairs().containsKey(id) ? repair(id) : ask(id);
   }
@@ -260,7 +264,7 @@ public final class Wording {
     return card != null && card.kind() == Check.Kind.PROOF;
   }
 
-  /** What a check needs in the hand, in words; empty if eyes suffice. */
+  /** The instrument that a check needs, in words; empty if eyes suffice. */
   public static Optional<String> instrument(Check check) {
     return check
         .measures()
@@ -273,12 +277,14 @@ public final class Wording {
     return "\"" + words + "\"";
   }
 
-  /** With a capital, as a sentence begins. */
+  /** The text with a capital, as at the beginning of a sentence. */
   public static String capital(String text) {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
-  /** An outcome in words: its text, or for a band its name, because its text is a range. */
+  /**
+   * An outcome in words: its text, or for a band its name, because the text of a band is a range.
+   */
   public static String meaning(Check check, String outcome) {
     int index = check.indexOf(outcome);
     return check.measured() || index < 0 ? spaced(outcome) : check.outcomes().get(index).text();

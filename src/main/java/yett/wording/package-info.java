@@ -1,2 +1,2 @@
-/** How things of a case are said, on a screen and on paper alike: words, no layout. */
+/** The words for the things of a case, the same on screen and on paper. No layout. */
 package yett.wording;

@@ -9,7 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Where somebody was hurt, and what a firm lets its people do. */
+/** Tests a case after an accident, and the settings for what a firm's people may do. */
 class AccidentIT {
   @TempDir private Path home;
 

@@ -14,12 +14,12 @@ import org.junit.jupiter.api.io.TempDir;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 
-/** Nothing that a person can type is an accident. */
+/** Tests that every prompt refuses bad input in words and asks again. */
 class BadInputIT {
   private static final String CTRL_C = "\u0003";
   private static final String CTRL_D = "\u0004";
 
-  /** Ctrl-V takes the next key, here a backspace, as it is. */
+  /** Ctrl-V makes the terminal take the next key literally, here a backspace. */
   private static final String WITH_A_CONTROL_CHARACTER = "24\u0016\b3 V";
 
   private static final Set<Screen.Kind> ENTER_MEANS_SOMETHING =
@@ -78,7 +78,7 @@ class BadInputIT {
             "PROOF");
   }
 
-  /** The mass of the leaf: a reading; then a choice. */
+  /** Bad input at a reading, the mass of the leaf, and then at a choice. */
   private static void aSiteQuestion(Visitor visitor) {
     int mass = visitor.question().numberOf("Mass of the leaf:");
     visitor.say(Integer.toString(mass));
@@ -120,7 +120,7 @@ class BadInputIT {
     for (String line : lines) {
       Screen after = visitor.say(line);
       assertThat(after.prompt()).as("asked again after \"%.40s\"", line).isEqualTo(prompt);
-      // The echo, at least one line of words, the prompt.
+      // The echo, at least one line of words, and the prompt.
       assertThat(after.text().lines().filter(l -> !l.isBlank()).count())
           .as("words against \"%.40s\" in:%n%s", line, after.text())
           .isGreaterThanOrEqualTo(line.isEmpty() ? 2 : 3);

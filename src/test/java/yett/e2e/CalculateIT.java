@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A calculation on the command line, in a pipe and at a terminal. */
+/** Tests calculations on the command line, in a pipe and at a terminal. */
 class CalculateIT {
   @TempDir private static Path home;
 

@@ -17,8 +17,8 @@ import yett.knowledge.RuleBase;
 import yett.testing.PostgresServer;
 
 /**
- * A call, its dispatch sheet, and a technician who goes on with the case: each in a process of its
- * own, on one PostgreSQL.
+ * Tests a call, its dispatch sheet, and a technician who continues the case, each in a process of
+ * its own on one PostgreSQL server.
  */
 class CallIT {
   private static final Pattern READ_OUT = Pattern.compile(".*Read out: ([^?]*\\?)");
@@ -35,7 +35,7 @@ class CallIT {
   @TempDir private Path home;
   private final String url = PostgresServer.shared().newCasebook();
 
-  /** What was asked, and what the caller said to it. */
+  /** What was asked, and what the caller answered. */
   private final Map<Check, String> asked = new LinkedHashMap<>();
 
   @Test
@@ -69,7 +69,10 @@ class CallIT {
     assertThat(asked.keySet()).allSatisfy(c -> assertThat(c.who().word()).isEqualTo("caller"));
   }
 
-  /** At another desk: the sheet, who called, and that they are forgotten, words and all. */
+  /**
+   * Tests, at another desk, the sheet, who called, and that the person and their words can be
+   * deleted.
+   */
   private void sheet() {
     Pipe.Result other =
         InProcess.run(
@@ -128,7 +131,10 @@ class CallIT {
     }
   }
 
-  /** What the caller said is worth less than what is seen at the gate, and gives way to it. */
+  /**
+   * Tests that an answer from the telephone weighs less than what is seen at the gate, and is
+   * replaced by it.
+   */
   private void checkAgain(Pty technician) {
     Check told =
         asked.keySet().stream()
@@ -154,12 +160,15 @@ class CallIT {
     return flat.substring(flat.indexOf("Look for each danger"));
   }
 
-  /** What somebody at the gate types before the first check. */
+  /** What the technician types before the first check. */
   private static String doing(String screen) {
     return screen.contains("\"done\" when") ? "done" : "";
   }
 
-  /** The first question cannot be told, the others are as on a sound gate. */
+  /**
+   * The answer to the question on the screen: the first one cannot be told, the others are as on a
+   * sound gate.
+   */
   private String answer(String screen) {
     if (screen.contains("In the caller's own words")) {
       return "somtimes it goes somtimes not";

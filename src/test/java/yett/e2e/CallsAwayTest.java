@@ -16,12 +16,13 @@ import yett.casebook.Casebook;
 import yett.testing.PostgresServer;
 
 /**
- * A call that begins while the server is away, on a real PostgreSQL that is stopped and started.
+ * Tests calls that begin while the server is away, on a real PostgreSQL server that is stopped and
+ * started.
  */
 class CallsAwayTest {
   private static final PostgresServer SERVER = PostgresServer.own();
 
-  /** Everything is unknown to this caller; the call ends with somebody who is sent. */
+  /** What is typed for a caller who knows nothing; at the end of the call somebody is sent. */
   private static final String KNOWS_NOTHING =
       """
       it does not open
@@ -87,7 +88,7 @@ class CallsAwayTest {
     assertThat(kept()).isEmpty();
   }
 
-  /** The casebook of this computer, if there is one. */
+  /** The casebook with the calls kept on this computer, if there is one. */
   private Optional<Path> kept() throws IOException {
     try (Stream<Path> files = Files.walk(home.resolve("away"))) {
       return files.filter(f -> f.getFileName().toString().equals("calls.db")).findFirst();

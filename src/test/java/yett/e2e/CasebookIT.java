@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.testing.PostgresServer;
 
-/** What a person is told when a shared casebook cannot be opened. */
+/** Tests what a person is told if a shared casebook cannot be opened. */
 class CasebookIT {
   @TempDir private Path directory;
 

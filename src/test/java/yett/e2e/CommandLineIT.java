@@ -9,7 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a script gets to know: the exit status, and words on standard error. */
+/** Tests what a script gets: the exit status, and messages on standard error. */
 class CommandLineIT {
   @TempDir private static Path home;
 

@@ -16,7 +16,10 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What gets out of the program, and who can read what it leaves. */
+/**
+ * Tests that output cannot control a terminal or get lost unnoticed, and that files are readable by
+ * their owner only.
+ */
 class DoorsIT {
   private static final String HOSTILE = "\u001b[2J\u009b31m\u202e";
 

@@ -11,7 +11,7 @@ import yett.console.Progress;
 import yett.console.Reply;
 import yett.console.SignalWord;
 
-/** Says back what it is told, to try the consoles on. */
+/** Repeats what it is told, for testing the consoles. */
 final class EchoProgram {
   private EchoProgram() {}
 

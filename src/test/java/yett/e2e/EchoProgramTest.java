@@ -15,7 +15,10 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Both consoles and both harnesses, against a program that says back what it is told. */
+/**
+ * Tests both consoles, and the pipe and terminal of these tests, with a program that repeats what
+ * it is told.
+ */
 class EchoProgramTest {
   private static final Duration PATIENCE = Duration.ofMinutes(5);
   private static final String ESC = "\u001b";
@@ -29,7 +32,7 @@ class EchoProgramTest {
     return terminal(Map.of(), 80);
   }
 
-  /** One that waits at its prompt, for all tests that leave it there. */
+  /** A program waiting at its prompt, shared by all tests that leave it there. */
   private static Pty waiting;
 
   private static synchronized Pty waiting() {
@@ -89,7 +92,7 @@ class EchoProgramTest {
     Pty pty = waiting();
     pty.enter("x".repeat(2_001));
     pty.expect("That line is longer than 2,000 characters.", PATIENCE);
-    // Ctrl-V takes the next key as it is.
+    // Ctrl-V makes the terminal take the next key literally.
     pty.expect("Say: ", PATIENCE).enter("24\u0016\u00013 V");
     pty.expect("That line has control characters in it.", PATIENCE);
     pty.expect("Say: ", PATIENCE).enter("24.3 V").expect("Heard [24.3 V]", PATIENCE);

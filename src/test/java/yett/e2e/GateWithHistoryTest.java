@@ -32,8 +32,9 @@ import yett.knowledge.Role;
 import yett.testing.Shipped;
 
 /**
- * The whole job at one gate: mounted, serviced after a year, broken, found by what it read in
- * order, put right, and the paper handed out; and the same for a gate that comes from a sheet.
+ * Tests the whole life of one gate: commissioned, serviced after a year, faulty, diagnosed by its
+ * baseline, repaired, and the paper handed out. It also tests the same for a gate that was imported
+ * from a sheet.
  */
 class GateWithHistoryTest {
   private static final String GATE = "Rope walk";
@@ -41,7 +42,7 @@ class GateWithHistoryTest {
   private static final String SERVICED = "2025-04-14";
   private static final String BROKEN = "2025-09-02";
 
-  /** It hung 52 mm when it was mounted; what is usual on such a gate is 45 mm to 90 mm. */
+  /** The sag at commissioning was 52 mm; the usual range for such a gate is 45 mm to 90 mm. */
   private static final Map<String, String> IN_ORDER = Map.of("chain-sag", "52 mm");
 
   private static final String HANGS = "84 mm";
@@ -102,7 +103,10 @@ class GateWithHistoryTest {
     return on(day, home, typed, "inspect", GATE, "--for", kind.word()).stdout();
   }
 
-  /** The chain hangs far more than it did, and not more than chains do on such gates. */
+  /**
+   * Asserts that the chain was judged by its baseline. It sags far more than it did, but not more
+   * than is usual on such gates.
+   */
   private void assertFoundByItsBaseline(Path home) throws IOException {
     List<Entry> all = entries(home);
     CaseState state = CaseState.of(all);
@@ -157,7 +161,10 @@ class GateWithHistoryTest {
     }
   }
 
-  /** As if nobody had been there before, up to the first repair: it changes what is usual. */
+  /**
+   * The same entries without the readings of earlier visits. Only the judgement before the first
+   * repair can be compared, because the repair changes what is usual.
+   */
   private static List<Entry> withoutHistory(List<Entry> all) {
     Entry first = all.get(0);
     Event opened = new Event.Opened(GATE, Role.TECHNICIAN, Shipped.BASE.fingerprint());
@@ -166,7 +173,7 @@ class GateWithHistoryTest {
     return others;
   }
 
-  /** Of the case that was begun last. */
+  /** The entries of the case that was begun last. */
   private static List<Entry> entries(Path home) {
     try (Casebook casebook = Casebook.open(home.resolve("casebook.db"))) {
       CaseId last =

@@ -20,7 +20,9 @@ import yett.casebook.Casebook;
 import yett.files.OwnFiles;
 import yett.testing.HarrowQuay;
 
-/** The gates of Harrow Quay after two years of visits. */
+/**
+ * Tests the commands for gates on the demo casebook of Harrow Quay with its two years of visits.
+ */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class GatesIT {
   @TempDir private static Path directory;

@@ -10,8 +10,8 @@ import java.util.Map;
 import yett.command.Shell;
 
 /**
- * The program in this very process: for scripts of many commands, each of which would otherwise
- * start a process of its own. What only a process shows is tried on the packaged program.
+ * Runs the program in the process of the test, for scripts of many commands, because each would
+ * otherwise need a process of its own. What depends on a process is tested on the packaged program.
  */
 final class InProcess {
   private InProcess() {}
@@ -19,13 +19,13 @@ final class InProcess {
   /**
    * Runs a command to its end.
    *
-   * @param environment on top of {@link Programs#environment()}
+   * @param environment added to {@link Programs#environment()}
    */
   static Pipe.Result run(Map<String, String> environment, String stdin, String... words) {
     return run(environment, Clock.systemUTC(), stdin, words);
   }
 
-  /** The same on another day. */
+  /** The same with another clock. */
   static synchronized Pipe.Result run(
       Map<String, String> environment, Clock clock, String stdin, String... words) {
     Map<String, String> all = Programs.environment();

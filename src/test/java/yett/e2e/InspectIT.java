@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import yett.desk.Demo;
 import yett.testing.Shipped;
 
-/** Gates that are inspected, left, gone on with, and found wanting. */
+/** Tests inspections that are interrupted and resumed, that find faults, and their papers. */
 class InspectIT {
   @TempDir private static Path directory;
   private static Path demo;

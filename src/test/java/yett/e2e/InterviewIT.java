@@ -9,7 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A whole case by typing, from the call to the record. */
+/** Tests a whole case by typing, from the call to the record. */
 class InterviewIT {
   private static final Story SLACK_CHAIN = Story.of("slack-chain-after-winter");
 
@@ -69,8 +69,8 @@ class InterviewIT {
   }
 
   /**
-   * A set-up may be entered again after it was left, its cautions first; and a step may go by
-   * another line of the gate.
+   * The prompts without set-ups and details of the gate. After resuming, a set-up may be entered
+   * again with its cautions, and a step may depend on another detail.
    */
   private static List<String> withoutSetUps(List<String> asked) {
     List<String> others = new ArrayList<>(asked);

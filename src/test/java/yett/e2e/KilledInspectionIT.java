@@ -34,8 +34,9 @@ import yett.testing.Shipped;
 import yett.testing.Size;
 
 /**
- * Inspections whose program is killed at random: what it had asked the next thing after is stored,
- * once and whole, and whoever resumes is asked only the rest. Two in every run, forty in the long.
+ * Tests inspections in which the program is killed at random. Every answer after which it had asked
+ * the next question must be stored once and complete, and after resuming only the rest may be
+ * asked. Two kills in a normal run, forty in the long one.
  */
 class KilledInspectionIT {
   private static final String GATE = "Net loft";
@@ -43,7 +44,10 @@ class KilledInspectionIT {
 
   @TempDir private static Path directory;
 
-  /** What is stored, and shown, if nobody kills anything. */
+  /**
+   * The events that are stored if nobody kills the program; the next field is how many characters
+   * it shows then.
+   */
   private static List<Event> whole;
 
   private static int shown;
@@ -90,7 +94,7 @@ class KilledInspectionIT {
     assertThat(verified.exitCode()).as(verified.stdout()).isZero();
   }
 
-  /** Runs it until it has shown so many characters. */
+  /** Runs the program until it has shown this many characters, and kills it. */
   private static String killed(Path home, int after) throws Exception {
     ProcessBuilder builder = new ProcessBuilder(Programs.packaged("inspect", GATE));
     builder.environment().clear();

@@ -24,7 +24,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import yett.knowledge.KnowledgeSource;
 
-/** The folder that the build makes: it starts from anywhere, and holds what it should. */
+/** Tests the folder that the build makes: it starts from anywhere, and contains what it should. */
 class LauncherIT {
   private static final Path PROGRAM = Programs.folder();
   private static final Path OWN_JAVA = PROGRAM.resolve("runtime");
@@ -40,7 +40,7 @@ class LauncherIT {
         Visitor.PATIENCE);
   }
 
-  /** Of a part that brings none, the list names the licence. */
+  /** Parts that bring no licence text have the licence named in the list. */
   @Test
   void the_texts_of_the_licences_lie_beside_the_parts() throws IOException {
     Path licences = PROGRAM.resolve("licences");
@@ -61,7 +61,7 @@ class LauncherIT {
     }
   }
 
-  /** The same folder elsewhere; the archive of classes is a copy that tests may spoil. */
+  /** A copy of the folder in another place; tests may damage its class archive. */
   private Path moved(String name) throws IOException {
     Path folder = Files.createDirectories(home.resolve(name));
     Files.createDirectory(folder.resolve("bin"));

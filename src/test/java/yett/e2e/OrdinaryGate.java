@@ -22,8 +22,8 @@ import yett.rules.Interpretation;
 import yett.testing.Shipped;
 
 /**
- * What somebody types at a gate in order, or at one with a single fault, from wherever the visit
- * stands.
+ * What somebody types at a gate in order, or at one with a single fault, from the present state of
+ * the visit.
  */
 final class OrdinaryGate {
   private static final Story IN_ORDER = new Story(List.of(), List.of(), Map.of(), true, List.of());
@@ -41,24 +41,25 @@ final class OrdinaryGate {
     this.readings = readings;
   }
 
-  /** The lines that are left, the last of which closes it. */
+  /** The remaining lines; the last one closes the case. */
   static List<String> lines(List<Entry> stored) {
     return lines(stored, Map.of());
   }
 
   /**
-   * The same of a gate that reads so.
+   * The same for a gate with these readings.
    *
-   * @param readings by check; the others read as the middle of what is usual
+   * @param readings by check; all others are in the middle of the usual range
    */
   static List<String> lines(List<Entry> stored, Map<String, String> readings) {
     return lines(stored, IN_ORDER, readings, Shipped.QUICK);
   }
 
   /**
-   * The same of a gate with a fault.
+   * The same for a gate with a fault.
    *
-   * @param story until it is cured; what it does not tell is as at a gate in order
+   * @param story the answers until the fault is repaired; what it does not mention is as at a gate
+   *     in order
    * @param readings of the gate in order
    * @param expertise by which the next step is chosen
    */
@@ -135,7 +136,10 @@ final class OrdinaryGate {
     }
   }
 
-  /** One line for a place: the number of what is not as usual, and the letter of what it is. */
+  /**
+   * One line for a place: the number of each look that is out of the ordinary, and the letter of
+   * its outcome.
+   */
   private void look(Moment moment, Step.LookRound round) {
     List<String> unusual = new ArrayList<>();
     for (int i = 0; i < round.looks().size(); i++) {

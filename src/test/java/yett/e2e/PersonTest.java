@@ -13,9 +13,14 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Somebody who called is shown all that is known of them, and is forgotten. */
+/**
+ * Tests that a caller can be shown everything that is known of them, and that it can be deleted.
+ */
 class PersonTest {
-  /** A caller who can tell nothing: at most five questions, and then somebody is sent. */
+  /**
+   * What is typed for a caller who can tell nothing: at most five questions, and then somebody is
+   * sent.
+   */
   private static final String KNOWS_NOTHING =
       """
       it does not open

@@ -11,10 +11,10 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
-/** A command without a terminal: its input comes from a string, its output is collected. */
+/** Runs a command without a terminal: its input comes from a string, its output is collected. */
 final class Pipe {
 
-  /** What a finished command left. */
+  /** The result of a finished command. */
   record Result(int exitCode, String stdout, String stderr) {}
 
   private Pipe() {}
@@ -22,7 +22,7 @@ final class Pipe {
   /**
    * Runs a command to its end.
    *
-   * @param environment on top of {@link Programs#environment()}
+   * @param environment added to {@link Programs#environment()}
    * @throws AssertionError if it does not end in time; it is then killed
    */
   static Result run(
@@ -30,7 +30,7 @@ final class Pipe {
     return run(command, environment, stdin.getBytes(StandardCharsets.UTF_8), patience);
   }
 
-  /** As above, for input that is not UTF-8. */
+  /** The same for input that is not UTF-8. */
   static Result run(
       List<String> command, Map<String, String> environment, byte[] stdin, Duration patience) {
     ProcessBuilder builder = new ProcessBuilder(command);
@@ -74,7 +74,8 @@ final class Pipe {
             throw new UncheckedIOException(e);
           }
         },
-        // A thread of its own each: a shared pool of one thread would block on the first stream.
+        // One thread for each stream; in a shared pool of one thread the first stream would block
+        // the second.
         task -> new Thread(task, "pipe output").start());
   }
 }

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** An exercise begun at a terminal, left in the middle, and ended in a pipe. */
+/** Tests an exercise that is begun at a terminal, left in the middle, and finished in a pipe. */
 class PracticeIT {
   @TempDir private Path home;
 

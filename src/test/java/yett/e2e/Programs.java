@@ -6,11 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Commands and surroundings for the programs under test. */
+/** Commands and environments for the programs under test. */
 final class Programs {
   private Programs() {}
 
-  /** A main class of this build, on the Java that runs the tests. */
+  /** The command for a main class of this build, on the Java that runs the tests. */
   static List<String> java(Class<?> main, String... arguments) {
     String classpath =
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
@@ -19,7 +19,7 @@ final class Programs {
     command.add("-XX:TieredStopAtLevel=1");
     command.add("-XX:+UseSerialGC");
     if (Runtime.version().feature() >= 22) {
-      // What Enable-Native-Access in the jar's manifest does for the packaged program.
+      // The packaged program has Enable-Native-Access in the manifest of its jar for this.
       command.add("--enable-native-access=ALL-UNNAMED");
     }
     command.addAll(List.of("-cp", classpath, main.getName()));
@@ -27,7 +27,9 @@ final class Programs {
     return command;
   }
 
-  /** The packaged program as a person starts it, on the Java that runs the tests. */
+  /**
+   * The command for the packaged program as a person starts it, on the Java that runs the tests.
+   */
   static List<String> packaged(String... arguments) {
     boolean windows = System.getProperty("os.name").startsWith("Windows");
     List<String> command = new ArrayList<>();
@@ -36,7 +38,7 @@ final class Programs {
     return command;
   }
 
-  /** Where the build put the program. */
+  /** The folder of the program that the build made. */
   static Path folder() {
     return Path.of(System.getProperty("yett.program", "target/yett")).toAbsolutePath();
   }
@@ -45,7 +47,7 @@ final class Programs {
     return Path.of(System.getProperty("java.home"), "bin", "java").toString();
   }
 
-  /** Little and known, so that tests do not depend on the machine they run on. */
+  /** A small, fixed environment, so that tests do not depend on the machine on which they run. */
   static Map<String, String> environment() {
     Map<String, String> environment = new HashMap<>();
     for (String name : List.of("PATH", "HOME", "TMPDIR", "SystemRoot")) {

@@ -16,12 +16,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A command on a pseudo-terminal of its own, driven as a person would: wait for words to appear,
- * then type. Needs no terminal on the machine that runs the test. Standard output and standard
- * error both appear on the screen.
+ * Runs a command on a pseudo-terminal of its own, and drives it as a person would: waits for words
+ * to appear, then types. It needs no terminal on the machine that runs the test. Standard output
+ * and standard error both appear on the screen.
  */
 final class Pty implements AutoCloseable {
-  /** Escape sequences of ECMA-48 (control, string and two-character ones), also cut-off ones. */
+  /**
+   * Escape sequences of ECMA-48 (control, string and two-character ones), including incomplete
+   * ones.
+   */
   private static final Pattern ESCAPES =
       Pattern.compile(
           "\u001b(?:\\[[0-?]*[ -/]*(?:[@-~]|$)"
@@ -43,7 +46,7 @@ final class Pty implements AutoCloseable {
   /**
    * Starts a command.
    *
-   * @param environment on top of {@link Programs#environment()}
+   * @param environment added to {@link Programs#environment()}
    */
   static Pty start(List<String> command, Map<String, String> environment, int columns, int rows) {
     Map<String, String> all = Programs.environment();
@@ -60,13 +63,13 @@ final class Pty implements AutoCloseable {
     }
   }
 
-  /** Waits until the words appear after what was expected before. */
+  /** Waits until the words appear after what was matched before. */
   Pty expect(String words, Duration patience) {
     return expect(Pattern.compile(Pattern.quote(words)), patience);
   }
 
   /**
-   * Waits until the pattern matches after what was expected before.
+   * Waits until the pattern matches after what was matched before.
    *
    * @throws AssertionError with the screen so far, if it does not appear in time
    */
@@ -78,7 +81,7 @@ final class Pty implements AutoCloseable {
   /**
    * As {@link #expect(Pattern, Duration)}.
    *
-   * @return what appeared after what was expected before, to the end of the match
+   * @return what appeared after what was matched before, up to the end of the match
    */
   synchronized String readTo(Pattern pattern, Duration patience) {
     long deadline = System.nanoTime() + patience.toNanos();
@@ -156,12 +159,14 @@ final class Pty implements AutoCloseable {
     }
   }
 
-  /** All that was shown, without escape sequences, lines ended by a line feed only. */
+  /**
+   * Everything that was shown, without escape sequences, and with lines ended by a line feed only.
+   */
   String transcript() {
     return ESCAPES.matcher(raw()).replaceAll("").replaceAll("\r+\n", "\n");
   }
 
-  /** All that was sent to the terminal. */
+  /** Everything that was sent to the terminal. */
   synchronized String raw() {
     return output.toString();
   }

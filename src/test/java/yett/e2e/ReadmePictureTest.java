@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The picture at the head of README.md is what the program shows. Draw it anew with {@code mvn test
- * -Dtest=ReadmePictureTest -Dyett.write=true}.
+ * Tests that the picture at the head of README.md is what the program shows. Redraw it with {@code
+ * mvn test -Dtest=ReadmePictureTest -Dyett.write=true}.
  */
 class ReadmePictureTest {
   private static final Path PICTURE = Path.of("docs/figures/interview.svg");
@@ -21,7 +21,10 @@ class ReadmePictureTest {
 
   @TempDir private Path home;
 
-  /** A gate that stops on its own; the second look of the first round is out of the ordinary. */
+  /**
+   * What is shown for a gate that stops by itself; in the first round the second look is out of the
+   * ordinary.
+   */
   private List<String> shown() {
     int complaint = new Screen(run("0\n\nsave\n")).numberOf("Starts, then stops on its own");
     List<String> lines =

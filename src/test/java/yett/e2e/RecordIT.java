@@ -19,7 +19,7 @@ import yett.casebook.Casebook;
 import yett.files.OwnFiles;
 import yett.testing.HarrowQuay;
 
-/** Papers of a case, written by the program as somebody would have it do. */
+/** Tests the papers of a case as the program writes them. */
 class RecordIT {
   private static final String FIRM =
       """

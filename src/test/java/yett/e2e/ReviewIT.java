@@ -22,7 +22,7 @@ import yett.replay.CaseFile;
 import yett.replay.Replayer;
 import yett.replay.SmallRuleBase;
 
-/** Closed cases against the cards of a folder, in a pipe and at a terminal. */
+/** Tests the review of closed cases against the cards of a folder, in a pipe and at a terminal. */
 class ReviewIT {
   private static final String SLACK =
       """
@@ -38,7 +38,7 @@ class ReviewIT {
   @TempDir private Path home;
   private Path folder;
 
-  /** A small rule base of a trainer's own, and forty gates that all had a slack chain. */
+  /** A trainer's small rule base, and forty cases that all had a slack chain. */
   @BeforeEach
   void casebook() throws IOException {
     folder = Files.createDirectories(home.resolve("own cards"));

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A second call about a gate whose case is open, under another name for it. */
+/** Tests a second call about a gate with an open case, under another name for the gate. */
 class SameGateTest {
   @TempDir private Path home;
 

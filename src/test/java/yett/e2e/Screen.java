@@ -8,17 +8,17 @@ import java.util.stream.Stream;
 /**
  * What appeared from one prompt to the next.
  *
- * @param text with the answer's echo first and the next prompt last
+ * @param text begins with the echo of the answer and ends with the next prompt
  */
 record Screen(String text) {
-  /** A prompt ends in "> " and waits; on the next line, if it fills the window. */
+  /** A prompt ends in "> " and waits; if it fills the window, the cursor is on the next line. */
   static final Pattern PROMPT = Pattern.compile("(?:^|\n)[^\n>]*> \n?\\z");
 
-  /** Where a page ends and the next one follows. */
+  /** The prompt at the end of a page that is followed by another one. */
   static final Pattern MORE =
       Pattern.compile("Enter\\s+when\\s+you\\s+have\\s+read\\s+this(:\\s*)?> \n?\\z");
 
-  /** What kind of prompt waits; the test knows them by their first words. */
+  /** The kind of prompt, recognised by its first words. */
   enum Kind {
     DANGERS("0 for none, or the numbers that apply"),
     SITE_NEEDED("Enter if this is right"),
@@ -56,14 +56,14 @@ record Screen(String text) {
     }
   }
 
-  /** Empty for a prompt that comes again, after a refusal or a word such as "why". */
+  /** The kind; empty for a prompt that comes again, after a refusal or a word such as "why". */
   Optional<Kind> kind() {
     return Stream.of(Kind.values())
         .filter(kind -> kind.prompt.matcher(prompt()).find() && kind.heading.matcher(text).find())
         .findFirst();
   }
 
-  /** The last line; in a narrow window the words of a prompt stand in the paragraph above it. */
+  /** The last line. In a narrow window the words of a prompt are in the paragraph above it. */
   String prompt() {
     String[] lines = text.stripTrailing().split("\n");
     String last = lines[lines.length - 1];
@@ -81,7 +81,7 @@ record Screen(String text) {
     return "> ";
   }
 
-  /** The text as one line, so that a sentence is found however it was broken. */
+  /** The text as one line, to find a sentence wherever it was broken. */
   String flat() {
     return text.replaceAll("\\s+", " ");
   }
@@ -90,7 +90,7 @@ record Screen(String text) {
     return flat().contains(words.replaceAll("\\s+", " "));
   }
 
-  /** The number that stands before an entry of a list. */
+  /** The number before an entry of a list. */
   int numberOf(String entry) {
     Matcher matcher =
         Pattern.compile("(\\d+) " + Pattern.quote(entry.replaceAll("\\s+", " "))).matcher(flat());

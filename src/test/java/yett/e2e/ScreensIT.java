@@ -10,7 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The same case on every kind of screen, and on none. */
+/** Tests the same case on every kind of screen, and without one. */
 class ScreensIT {
   private static final String ESC = "\u001b";
   private static final Pattern COLOUR = Pattern.compile(ESC + "\\[[0-9;:]*m");
@@ -18,7 +18,7 @@ class ScreensIT {
 
   @TempDir private static Path home;
 
-  /** Every kind of block: lists, rows, bars, signal words. */
+  /** Shows every kind of block: lists, rows, bars, signal words. */
   private static Pty tour(Map<String, String> environment, int columns) {
     try (Visitor visitor = Visitor.at(STORY, home, environment, columns, "diagnose", "Slipway")) {
       visitor.until(Screen.Kind.CHECK);

@@ -9,7 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The prompt for commands at a terminal; Ctrl-P is the arrow up of every terminal. */
+/** Tests the prompt for commands at a terminal. Ctrl-P is the up arrow of every terminal. */
 class ShellIT {
   @TempDir private Path home;
 

@@ -11,11 +11,11 @@ import tools.jackson.core.type.TypeReference;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
- * A gate and what is wrong with it, from a test case beside the cards.
+ * A gate and what is wrong with it, from a test case next to the cards.
  *
- * @param answers by the id of the check, for far more checks than an interview will ask
- * @param othersUsual whether checks that are not among the answers show their first outcome
- * @param repairs those that cure
+ * @param answers by id of the check, for many more checks than an interview will ask
+ * @param othersUsual whether checks without an answer here show their first outcome
+ * @param repairs those that remove the fault
  */
 record Story(
     List<String> complaints,
@@ -24,7 +24,7 @@ record Story(
     boolean othersUsual,
     List<String> repairs) {
 
-  /** The case of that name in the rule base's folder. */
+  /** The case with this name in the folder of the rule base. */
   static Story of(String name) {
     try (Stream<Path> files = Files.walk(Path.of("knowledge"))) {
       return files

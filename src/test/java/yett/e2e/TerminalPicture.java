@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What a terminal of 80 columns showed, drawn as SVG that needs no font of its own. */
+/** Draws what a terminal of 80 columns showed as SVG, without a font of its own. */
 final class TerminalPicture {
   private static final int COLUMN = 8;
   private static final int LINE = 18;
   private static final int MARGIN = 16;
   private static final int COLUMNS = 80;
 
-  /** A prompt, and behind it what was typed. */
+  /** A prompt, and what was typed after it. */
   private static final Pattern TYPED = Pattern.compile("^([^\\s>][^>]*> ?)(.*)$");
 
   /** Signal words in the colours of ISO 3864-2. */
@@ -54,7 +54,7 @@ final class TerminalPicture {
     return text(line, 0, y, heading ? " fill=\"#ffffff\" font-weight=\"bold\"" : "");
   }
 
-  /** Drawn as wide as its characters take, whatever font the reader has. */
+  /** Text stretched to the width of its columns, whatever font the reader has. */
   private static String text(String words, int column, int y, String style) {
     int blanks = words.length() - words.stripLeading().length();
     String shown = words.strip();

@@ -11,7 +11,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A trainer at work, in a pipe and at a terminal: docs/trainer.md as far as it goes quickly. */
+/**
+ * Tests a trainer's work in a pipe and at a terminal: those parts of docs/trainer.md that do not
+ * take long.
+ */
 class TrainerIT {
   @TempDir private Path home;
 

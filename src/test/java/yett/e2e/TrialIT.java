@@ -11,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A trainer tries a change: trust, test, accept, compare, cover. */
+/** Tests how a trainer tries a change: trust, test, accept, compare, cover. */
 class TrialIT {
   private static final String CASE =
       """

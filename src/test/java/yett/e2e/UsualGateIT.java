@@ -7,7 +7,10 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is taken as usual is chosen once on a computer; written cases do not follow it. */
+/**
+ * Tests that the usual answers can be set for a computer, and that written cases do not depend on
+ * them.
+ */
 class UsualGateIT {
   @TempDir private Path home;
 

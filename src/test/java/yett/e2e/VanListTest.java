@@ -10,7 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whatever is the matter with the list of what is on the van: the sheet comes. */
+/** Tests that the dispatch sheet is written even if the list of the van's stock cannot be used. */
 class VanListTest {
   @TempDir private Path home;
   private Path van;

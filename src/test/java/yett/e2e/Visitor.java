@@ -20,7 +20,7 @@ import yett.knowledge.RuleBase;
 
 /**
  * Somebody at the gate of a {@link Story}, who reads each question on the screen and types the
- * answer. Which questions come, and in what order, is up to the program.
+ * answer. The program decides which questions come, and in what order.
  */
 final class Visitor implements AutoCloseable {
   static final Duration PATIENCE = Duration.ofMinutes(5);
@@ -41,7 +41,7 @@ final class Visitor implements AutoCloseable {
     look();
   }
 
-  /** Starts the packaged program at a window of 80 by 24 and waits for its first prompt. */
+  /** Starts the packaged program in a window of 80 by 24 and waits for its first prompt. */
   static Visitor at(Story story, Path home, String... arguments) {
     return at(story, home, Map.of(), 80, arguments);
   }
@@ -59,12 +59,12 @@ final class Visitor implements AutoCloseable {
     }
   }
 
-  /** What came after the last line. */
+  /** What appeared after the last line. */
   Screen screen() {
     return screen;
   }
 
-  /** The last screen that asked something new: the one that waits for an answer. */
+  /** The last screen that asked something new; it is the one that waits for an answer. */
   Screen question() {
     return question;
   }
@@ -77,7 +77,7 @@ final class Visitor implements AutoCloseable {
     return pty;
   }
 
-  /** What was asked and answered so far: ids of checks, names of the other prompts. */
+  /** What was asked and answered so far: ids of checks, and names of the other prompts. */
   List<String> asked() {
     return List.copyOf(asked);
   }
@@ -88,7 +88,7 @@ final class Visitor implements AutoCloseable {
     return look();
   }
 
-  /** Presses a key that needs no Enter. */
+  /** Presses a key that works without Enter. */
   Screen press(String key) {
     pty.type(key);
     return look();
@@ -102,7 +102,7 @@ final class Visitor implements AutoCloseable {
     return screen;
   }
 
-  /** All that is shown up to the next prompt, its pages one after the other. */
+  /** Everything that is shown up to the next prompt, all pages. */
   private String pages() {
     StringBuilder pages = new StringBuilder(pty.readTo(Screen.PROMPT, PATIENCE));
     for (Matcher more = Screen.MORE.matcher(pages); more.find(); more.reset(pages)) {
@@ -113,7 +113,7 @@ final class Visitor implements AutoCloseable {
     return pages.toString();
   }
 
-  /** Answers truly until a prompt of that kind waits. */
+  /** Answers truthfully until a prompt of this kind waits. */
   Screen until(Screen.Kind kind) {
     return until(EnumSet.of(kind));
   }
@@ -128,7 +128,7 @@ final class Visitor implements AutoCloseable {
     throw new AssertionError("No end to the questions:\n" + pty.transcript());
   }
 
-  /** Answers what waits at the prompt. */
+  /** Answers the waiting prompt. */
   Screen answer() {
     if (!screen.prompt().equals(question.prompt())) {
       throw new AssertionError("Nobody knows what to type here:\n" + screen.text());
@@ -141,7 +141,7 @@ final class Visitor implements AutoCloseable {
     return say(truth());
   }
 
-  /** The true answer to what waits at the prompt. */
+  /** The true answer to the waiting prompt. */
   String truth() {
     return switch (kind()) {
       case DANGERS -> "0";
@@ -179,12 +179,12 @@ final class Visitor implements AutoCloseable {
         .toList();
   }
 
-  /** A line that says the same of all looks of the round. */
+  /** A line that gives the same sign for all looks of the round. */
   String allLooks(String sign) {
     return sign + "1-" + looks().size();
   }
 
-  /** What is said of one of them; nothing if it is ordinary. */
+  /** The answer to one look; empty if it is ordinary. */
   private String look(Check check) {
     int number = question.numberOf(check.ask());
     boolean mended = !repaired.isEmpty() && cured();
@@ -196,7 +196,10 @@ final class Visitor implements AutoCloseable {
     return outcome == 0 ? "" : number + Character.toString('a' + outcome);
   }
 
-  /** The story tells of the gate with its fault; what it shows when that is gone, nobody knows. */
+  /**
+   * The true answer to a check. The story describes the gate with its fault only; what it shows
+   * after the repair is not known.
+   */
   private String truth(Check check) {
     boolean mended = !repaired.isEmpty() && cured();
     String known = mended ? null : story.answers().get(check.id());
@@ -212,7 +215,7 @@ final class Visitor implements AutoCloseable {
             question.numberOf(check.outcomes().get(check.indexOf(known)).text() + " –"));
   }
 
-  /** A reading would have to be made up. */
+  /** Whether the ordinary answer can be given in words; a reading would have to be invented. */
   private static boolean usualCanBeSaid(Check check) {
     return check.kind() == Check.Kind.CHECK && !check.measured();
   }

@@ -10,11 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.knowledge.Check;
 
-/** The words that every prompt understands do what they say. */
+/** Tests the words that every prompt understands. */
 class WordsIT {
   private static final Story STORY = Story.of("marker-in-the-gravel");
 
-  /** Begins with several questions that need no set-up. */
+  /** A case that begins with several questions that need no set-up. */
   private static final Story ASKED_FROM_OUTSIDE = Story.of("spider-in-the-receiver");
 
   @TempDir private Path home;

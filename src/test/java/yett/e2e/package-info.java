@@ -1,2 +1,2 @@
-/** The program as a person meets it: at a terminal, or through a pipe. */
+/** Tests the program as a person uses it, at a terminal or through a pipe. */
 package yett.e2e;

@@ -3,7 +3,10 @@ package yett.testing;
 import java.util.List;
 import yett.plan.Advice;
 
-/** What comes next, by whoever chooses in another way than the plan and reckons no cost. */
+/**
+ * Makes advice for tests that choose the next step themselves instead of using the plan. All costs
+ * are 0.
+ */
 public final class Advices {
   private Advices() {}
 

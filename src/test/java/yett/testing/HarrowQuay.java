@@ -25,7 +25,8 @@ import yett.replay.CaseFile;
 import yett.replay.Replayer;
 
 /**
- * Visits to the gates of Harrow Quay: test cases of the rule base, each at its gate and its time.
+ * Visits to the gates of Harrow Quay, made by replaying test cases of the rule base at a gate and a
+ * time.
  */
 public final class HarrowQuay {
   public static final String CHANDLER = "Chandler's gate";
@@ -36,12 +37,12 @@ public final class HarrowQuay {
 
   private HarrowQuay() {}
 
-  /** Chandler's gate on a day in March, its chain hanging: repaired and proved. */
+  /** A repaired and proved case: Chandler's gate on a day in March, with a slack chain. */
   public static Moment chandler() {
     return visit(CHANDLER, "2026-03-02T08:10:00Z", SLACK, "190 mm", "84 mm", Map.of());
   }
 
-  /** Two years of visits, as desks and vans would have entered them. */
+  /** Fills a casebook with two years of visits, as desks and vans would have entered them. */
   public static void fill(Casebook casebook) {
     add(
         casebook,
@@ -56,9 +57,12 @@ public final class HarrowQuay {
   }
 
   /**
-   * @param found how far the chain hung before it was taken up; empty if nobody measured
-   * @param left and afterwards
-   * @param otherwise what stands otherwise than in the file
+   * Replays a test case as a visit to a gate.
+   *
+   * @param found sag of the chain before it was tightened, such as "190 mm"; empty if nobody
+   *     measured it
+   * @param left its sag afterwards
+   * @param otherwise texts of the case file and what replaces them
    */
   private static Moment visit(
       String gate,
@@ -95,7 +99,7 @@ public final class HarrowQuay {
     }
   }
 
-  /** The chain measured right before the first repair and right after the last. */
+  /** Inserts measurements of the chain right before the first repair and right after the last. */
   private static List<Entry> measured(List<Entry> entries, String found, String left) {
     List<Integer> repairs = new ArrayList<>();
     for (int i = 0; i < entries.size(); i++) {
@@ -123,7 +127,7 @@ public final class HarrowQuay {
         new Event.Answered("chain-sag", new Answer.Read(typed, millimetres)));
   }
 
-  /** Enters a case as it was led. */
+  /** Stores a replayed case in a casebook. */
   public static void add(Casebook casebook, Moment moment) {
     List<Entry> entries = moment.entries();
     String gate = moment.state().opened().orElseThrow().site();
@@ -166,7 +170,11 @@ public final class HarrowQuay {
         .toLowerCase(java.util.Locale.ROOT);
   }
 
-  /** Fills a casebook to look at: its folder is the only word. */
+  /**
+   * Fills a casebook to look at.
+   *
+   * @param words the folder for it
+   */
   public static void main(String... words) {
     try (Casebook casebook = Casebook.open(Path.of(words[0], "casebook.db"))) {
       fill(casebook);

@@ -14,11 +14,11 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
-/** Pages as a parser sees them. */
+/** Parses pages for tests. */
 public final class Pages {
   private Pages() {}
 
-  /** Fails if it is not well-formed. */
+  /** The parsed page; fails if it is not well-formed. */
   public static Document parsed(String html) {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
@@ -40,7 +40,7 @@ public final class Pages {
     return elements;
   }
 
-  /** Elements of this name and class. */
+  /** The elements with this name and class. */
   public static List<Element> all(Document page, String name, String kind) {
     return all(page, name).stream().filter(e -> e.getAttribute("class").equals(kind)).toList();
   }

@@ -26,9 +26,9 @@ import org.apache.commons.compress.archivers.tar.TarArchiveInputStream;
 import org.apache.commons.compress.compressors.xz.XZCompressorInputStream;
 
 /**
- * A real PostgreSQL from a Maven artifact, on the loopback interface, with passwords. One serves
- * all tests of a run ({@link #shared()}); each takes a database of its own. PostgreSQL does not run
- * as root: a test run of root starts it as nobody.
+ * A real PostgreSQL server from a Maven artifact, on the loopback interface, with passwords. One
+ * server serves all tests of a run ({@link #shared()}); each test uses a database of its own.
+ * PostgreSQL refuses to run as root, so a test run as root starts it as user nobody.
  */
 public final class PostgresServer implements AutoCloseable {
   public static final String USER = "desk";
@@ -44,10 +44,12 @@ public final class PostgresServer implements AutoCloseable {
   private static final String PASSWORD_OF_STORE = "foxglove";
   private static final String NOBODY = "65534";
 
-  /** So long a busy machine may take; nothing waits for it where all is well. */
+  /** How long a busy machine may take. Nothing waits this long if all is well. */
   private static final String PATIENCE_SECONDS = "600";
 
-  /** Nobody needs what a test wrote after the power went. */
+  /**
+   * Turns off waiting for the disk, because nobody needs what a test wrote before a power failure.
+   */
   private static final List<String> HASTY = List.of("fsync=off");
 
   private static final List<String> ENCRYPTED = List.of("fsync=off", "ssl=on");
@@ -75,24 +77,22 @@ public final class PostgresServer implements AutoCloseable {
     private static final PostgresServer SERVER = started(HASTY);
   }
 
-  /** The server for all tests; nobody stops it. It does not wait for the disk. */
+  /** The server for all tests; it runs to the end of the run and does not wait for the disk. */
   public static PostgresServer shared() {
     return Shared.SERVER;
   }
 
-  /** A server that the caller may stop and must close. */
+  /** A server of its own, which the caller may stop and must close. */
   public static PostgresServer own() {
     return started(HASTY);
   }
 
-  /**
-   * The same, which also takes encrypted connections, with a certificate that nobody vouches for.
-   */
+  /** The same, with encrypted connections as well. Its certificate is self-signed. */
   public static PostgresServer encrypted() {
     return started(ENCRYPTED);
   }
 
-  /** The same, which waits for the disk at every commit: for measurements. */
+  /** The same, but it waits for the disk at every commit; for measurements. */
   public static PostgresServer durable() {
     return started(List.of());
   }
@@ -106,8 +106,8 @@ public final class PostgresServer implements AutoCloseable {
   }
 
   /**
-   * The address of a new, empty place for a casebook, with user and password: a schema in a
-   * database that all share, because a database costs a second and ten megabytes.
+   * The address of a new, empty place for a casebook, with user and password. It is a schema in a
+   * shared database, because a database of its own takes a second and ten megabytes.
    */
   public String newCasebook() {
     String name = "casebook_" + DATABASES.incrementAndGet();
@@ -123,8 +123,8 @@ public final class PostgresServer implements AutoCloseable {
   }
 
   /**
-   * The address of a database with user and password. The program itself gives up soon, because
-   * somebody waits; a test waits as long as a busy machine takes.
+   * The address of a database with user and password. It sets long timeouts: the program gives up
+   * soon because somebody is waiting, but a test waits as long as a busy machine takes.
    */
   public String url(String database) {
     return address(database)
@@ -133,12 +133,12 @@ public final class PostgresServer implements AutoCloseable {
         + ("&socketTimeout=" + PATIENCE_SECONDS);
   }
 
-  /** The same without them. */
+  /** The same without user and password. */
   public String address(String database) {
     return "jdbc:postgresql://127.0.0.1:" + port + "/" + database;
   }
 
-  /** Runs a statement as another program would. */
+  /** Runs a statement on a connection of its own, as another program would. */
   public void execute(String database, String sql) {
     try (var connection = DriverManager.getConnection(url(database));
         var statement = connection.createStatement()) {
@@ -148,7 +148,7 @@ public final class PostgresServer implements AutoCloseable {
     }
   }
 
-  /** Begins to serve, on the same port as before. */
+  /** Starts the server, on the same port as before. */
   public void start() {
     String all = "-p " + port + " -c listen_addresses=127.0.0.1 -c unix_socket_directories=''";
     run(
@@ -165,7 +165,7 @@ public final class PostgresServer implements AutoCloseable {
         "start");
   }
 
-  /** Ends all connections at once, as a server that crashes. */
+  /** Ends all connections at once, like a crash. */
   public void crash() {
     run("pg_ctl", "-D", data(), "-w", "-t", PATIENCE_SECONDS, "-m", "immediate", "stop");
   }
@@ -179,7 +179,7 @@ public final class PostgresServer implements AutoCloseable {
       try (Stream<Path> files = Files.walk(directory)) {
         files.sorted((a, b) -> b.compareTo(a)).map(Path::toFile).forEach(java.io.File::delete);
       } catch (IOException | UncheckedIOException e) {
-        // Only litter in the temporary directory.
+        // Only leftovers in the temporary directory.
       }
     }
   }
@@ -210,7 +210,7 @@ public final class PostgresServer implements AutoCloseable {
         "--no-instructions");
   }
 
-  /** The JDK has a program that makes certificates, PostgreSQL wants them as text. */
+  /** Makes a certificate with the JDK's keytool and converts it to text, which PostgreSQL needs. */
   private void certify() throws IOException {
     Path store = directory.resolve("store");
     var keytool =
@@ -268,7 +268,7 @@ public final class PostgresServer implements AutoCloseable {
     }
     command.add(programs.resolve("bin").resolve(program).toString());
     command.addAll(List.of(arguments));
-    // The output goes to a file: a server that inherited a pipe would keep it open.
+    // The output goes to a file, because a server that inherits a pipe would keep it open.
     Path output = directory.resolve("output");
     try {
       Process process =
@@ -294,7 +294,10 @@ public final class PostgresServer implements AutoCloseable {
     }
   }
 
-  /** Unpacked once a machine and version; the lock keeps test runs apart that start at once. */
+  /**
+   * The unpacked server. It is unpacked once for a machine and version; the lock protects it from
+   * test runs that start at the same time.
+   */
   private static Path unpacked() throws IOException {
     var archive =
         ARCHIVES.stream()

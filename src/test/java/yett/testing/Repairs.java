@@ -5,7 +5,7 @@ import java.util.Map;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
 
-/** Repairs of which a test needs only a few things. */
+/** Makes repairs for tests that need only a few of their properties. */
 public final class Repairs {
   private Repairs() {}
 
@@ -28,7 +28,7 @@ public final class Repairs {
         "test");
   }
 
-  /** The same repair under an id, which entails something else and is done at such gates. */
+  /** The same repair with another id, other entailed repairs and other conditions on the gate. */
   public static Repair like(
       Repair repair, String id, List<String> entails, Map<String, List<String>> onlyIf) {
     return new Repair(

@@ -3,8 +3,8 @@ package yett.testing;
 import java.util.stream.LongStream;
 
 /**
- * How much a test tries that could try without end. Every run tries enough to find what the test is
- * there to find; {@code mvn verify -Plong} tries much more (docs/testing.md).
+ * How many examples a test tries that could try any number. Every run tries enough to find what the
+ * test is meant to find; {@code mvn verify -Plong} tries many more (docs/testing.md).
  */
 public final class Size {
   private static final boolean LONG = Boolean.getBoolean("yett.long");
@@ -15,7 +15,7 @@ public final class Size {
     return LONG ? most : usual;
   }
 
-  /** Seeds from one on. */
+  /** Seeds from 1 on. */
   public static LongStream seeds(int usual, int most) {
     return LongStream.rangeClosed(1, of(usual, most));
   }

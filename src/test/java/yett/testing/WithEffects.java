@@ -6,13 +6,13 @@ import java.util.TreeMap;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 
-/** A rule base in which two causes lead to the same effects. */
+/** A small rule base in which two causes lead to the same effects. */
 public final class WithEffects {
   public static final RuleBase BASE = RuleBase.read(WithEffects::files);
 
   private WithEffects() {}
 
-  /** Contents by path. */
+  /** Its files by path. */
   public static SortedMap<String, String> files() {
     Path resources = Path.of("src/test/resources");
     SortedMap<String, String> files =

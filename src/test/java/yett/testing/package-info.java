@@ -1,2 +1,2 @@
-/** What tests of several packages need. */
+/** Support for the tests of several packages. */
 package yett.testing;

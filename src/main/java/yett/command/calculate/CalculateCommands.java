@@ -25,7 +25,7 @@ import yett.worksheet.Solution;
 import yett.worksheet.Worksheet;
 import yett.worksheet.catalogue.Catalogue;
 
-/** {@code calculate}: the arithmetic of the trade for the numbers of one gate. */
+/** {@code calculate}: the usual calculations of the trade, with the numbers of one gate. */
 public final class CalculateCommands implements JsonErrors {
   private static final String CALCULATE =
       "Usage: calculate [NAME [INPUT=VALUE ...]] [--json]. Without a name it lists the"
@@ -93,7 +93,7 @@ public final class CalculateCommands implements JsonErrors {
         });
   }
 
-  /** Empty if the person left before all was asked. */
+  /** The solution; empty if the person left before all inputs were entered. */
   private Optional<Solution> solve(Worksheet sheet, CalculationOrder order, boolean json) {
     Filling filling = new Filling(sheet);
     List<CalculationRefused.Problem> problems = new ArrayList<>();
@@ -147,7 +147,7 @@ public final class CalculateCommands implements JsonErrors {
                         + " All of them: calculate."));
   }
 
-  /** What a calculation needs, and where it comes from. */
+  /** {@code help calculate NAME}: explains what a calculation needs and its source. */
   @Command(
       name = {"help", "calculate"},
       description = "what a calculation needs, and where it comes from",

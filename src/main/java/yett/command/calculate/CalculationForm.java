@@ -26,7 +26,7 @@ public final class CalculationForm {
     this.open = sheet.inputs().stream().filter(i -> !filling.has(i)).toList();
   }
 
-  /** The calculation worked out; empty if the person left. */
+  /** Asks for all inputs and calculates; empty if the person left. */
   public Optional<Solution> fill() {
     console.show(CalculationViews.beginning(sheet));
     int at = 0;
@@ -57,7 +57,7 @@ public final class CalculationForm {
     }
   }
 
-  /** The position to go on with; empty to leave. */
+  /** Asks for the input at a position. Returns the position to continue with; empty to leave. */
   private Optional<Integer> ask(int at) {
     Input input = open.get(at);
     console.show(InputViews.question(input, at + 1, open.size()));

@@ -19,8 +19,8 @@ import yett.worksheet.Solution;
 import yett.worksheet.Worksheet;
 
 /**
- * Calculations for other programs; the form is {@code shared/calculation.schema.json}. Numbers
- * stand in the unit beside them, unrounded.
+ * Writes calculations as JSON for other programs, in the form of {@code
+ * shared/calculation.schema.json}. Numbers are in the unit given next to them and not rounded.
  */
 public final class CalculationJson {
   static final JsonMapper MAPPER =
@@ -70,7 +70,7 @@ public final class CalculationJson {
       String validity,
       String source) {}
 
-  /** A calculation worked out, in one line. */
+  /** A finished calculation, in one line. */
   public static String of(Solution solution) {
     Worksheet sheet = solution.sheet();
     return MAPPER.writeValueAsString(
@@ -91,7 +91,7 @@ public final class CalculationJson {
             sheet.source()));
   }
 
-  /** Why it was not worked out, in one line. */
+  /** A refused calculation with its problems, in one line. */
   public static String of(CalculationRefused refused) {
     return MAPPER.writeValueAsString(new Refused(refused.calculation(), refused.problems()));
   }
@@ -138,12 +138,12 @@ public final class CalculationJson {
     return new Signal(note.word().name(), note.text());
   }
 
-  /** A difference in the canonical unit, in another one. */
+  /** Converts a difference from the canonical unit to another unit. */
   private static double difference(double canonical, Unit unit) {
     return clean(canonical / unit.differenceToCanonical(1));
   }
 
-  /** Without the last digits, which only conversion put there. */
+  /** The value without the last digits, which are only rounding errors of the conversion. */
   private static double clean(double value) {
     return Double.isFinite(value)
         ? BigDecimal.valueOf(value).round(new MathContext(12)).doubleValue()

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The words of the command: a name, then inputs, each up to the next equals sign. */
+/**
+ * The words of the command: the name of a calculation, then inputs. Each input reaches up to the
+ * one with the next equals sign.
+ */
 record CalculationOrder(String name, List<Typed> inputs) {
   private static final Pattern INPUT =
       Pattern.compile("([A-Za-z][A-Za-z0-9-]*)=(.*)", Pattern.DOTALL);
@@ -31,7 +34,10 @@ record CalculationOrder(String name, List<Typed> inputs) {
         inputs.stream().map(i -> new Typed(i.name, unquoted(i.value.strip()))).toList());
   }
 
-  /** Within the program's own prompt, quotes behind the equals sign stay part of the word. */
+  /**
+   * The value without quotes. At the program's own prompt, quotes after an equals sign are still
+   * part of the word.
+   */
   private static String unquoted(String value) {
     return value.length() > 1 && value.startsWith("\"") && value.endsWith("\"")
         ? value.substring(1, value.length() - 1)

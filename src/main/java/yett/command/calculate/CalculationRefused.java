@@ -5,17 +5,17 @@ import java.util.Optional;
 import yett.command.common.UsageException;
 
 /**
- * A calculation that was not worked out; the message says it for people, the problems one by one
- * for other programs.
+ * A calculation could not be done. The message is for people; the list of problems is for other
+ * programs.
  */
 public final class CalculationRefused extends UsageException {
   private final transient Optional<String> calculation;
   private final transient List<Problem> problems;
 
   /**
-   * One thing that is wrong.
+   * One problem.
    *
-   * @param input the input that it is about; empty for all together, or for the calculation
+   * @param input the input concerned; empty if it concerns several or the calculation itself
    */
   public record Problem(Optional<String> input, String text) {}
 
@@ -25,13 +25,13 @@ public final class CalculationRefused extends UsageException {
     this.problems = List.copyOf(problems);
   }
 
-  /** A refusal with one thing wrong that no single input is to blame for. */
+  /** A refusal with one problem that does not belong to a single input. */
   public static CalculationRefused whole(Optional<String> calculation, String message) {
     return new CalculationRefused(
         calculation, message, List.of(new Problem(Optional.empty(), message)));
   }
 
-  /** Empty if none was named that there is. */
+  /** The name of the calculation; empty if the words named none that exists. */
   public Optional<String> calculation() {
     return calculation;
   }

@@ -16,7 +16,7 @@ import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 import yett.worksheet.catalogue.Catalogue;
 
-/** Calculations as text. */
+/** Shows calculations as text. */
 public final class CalculationViews {
   private CalculationViews() {}
 
@@ -37,7 +37,7 @@ public final class CalculationViews {
     return blocks;
   }
 
-  /** All about a calculation but its result. */
+  /** Everything about a calculation except its result. */
   public static List<Block> about(Worksheet sheet) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading(Wording.capital(sheet.title())));
@@ -69,7 +69,7 @@ public final class CalculationViews {
             .collect(Collectors.joining());
   }
 
-  /** What to type where nobody can be asked. */
+  /** What to type in the command if the inputs cannot be asked for. */
   public static String missing(Worksheet sheet, List<Input> missing) {
     return sheet.id()
         + " needs "
@@ -112,7 +112,7 @@ public final class CalculationViews {
     solution.plot().ifPresent(plot -> blocks.add(SolutionRows.drawing(plot)));
     solution.remarks().forEach(r -> blocks.add(Block.paragraph("Note: " + r)));
     blocks.add(Block.heading("At the gate"));
-    // Cautions stand before what somebody may go and do.
+    // Cautions come before anything that somebody may go and do.
     solution.meaning().notes().forEach(note -> blocks.add(signal(note)));
     sheet.notes().forEach(note -> blocks.add(signal(note)));
     blocks.add(Block.paragraph(Text.strong(String.join(" ", solution.meaning().sentences()))));

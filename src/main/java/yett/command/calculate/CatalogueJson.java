@@ -8,7 +8,7 @@ import yett.worksheet.Choice;
 import yett.worksheet.Input;
 import yett.worksheet.Worksheet;
 
-/** What calculations there are, for other programs; see {@link CalculationJson}. */
+/** Lists the calculations as JSON for other programs; see {@link CalculationJson}. */
 public final class CatalogueJson {
   private CatalogueJson() {}
 
@@ -33,7 +33,7 @@ public final class CatalogueJson {
       String validity,
       String source) {}
 
-  /** One line: a list. */
+  /** The list in one line. */
   public static String list(List<Worksheet> sheets) {
     return CalculationJson.MAPPER.writeValueAsString(
         sheets.stream().map(CatalogueJson::listed).toList());

@@ -9,9 +9,9 @@ import yett.wording.Wording;
 import yett.worksheet.Choice;
 import yett.worksheet.Input;
 
-/** One input of a calculation as text: what it is, what to type, and the question for it. */
+/** Shows one input of a calculation: what it is, what to type, and the question for it. */
 final class InputViews {
-  /** Longer lists of choices are set in one paragraph. */
+  /** Lists of more choices than this are shown in one paragraph. */
   private static final int SHORT_LIST = 8;
 
   private InputViews() {}
@@ -30,7 +30,7 @@ final class InputViews {
     return input.words() + inUnit(input) + choices + range + usual;
   }
 
-  /** {@code , in V} or nothing. */
+  /** The unit, as {@code , in V}; empty if the input has none. */
   static String inUnit(Input input) {
     return input.unit().symbol().isEmpty() ? "" : ", in " + input.unit().symbol();
   }

@@ -11,7 +11,7 @@ import yett.worksheet.Input;
 import yett.worksheet.Plot;
 import yett.worksheet.Solution;
 
-/** The parts of a calculation that is worked out, on a screen. */
+/** Shows the parts of a finished calculation on a screen. */
 final class SolutionRows {
   private SolutionRows() {}
 

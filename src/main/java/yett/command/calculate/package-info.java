@@ -1,2 +1,2 @@
-/** Calculations of the trade. */
+/** {@code calculate}: the calculations of the trade on a screen and as JSON. */
 package yett.command.calculate;

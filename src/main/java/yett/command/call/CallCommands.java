@@ -19,7 +19,10 @@ import yett.dispatch.Dispatcher;
 import yett.knowledge.Role;
 import yett.record.DispatchPage;
 
-/** {@code call} and {@code dispatch}: somebody on the telephone, and whoever is sent. */
+/**
+ * {@code call} and {@code dispatch}: take a telephone call, and prepare the sheet for the person
+ * who is sent.
+ */
 public record CallCommands(Desk desk, Console console, StandardStreams output) {
   private static final String CALL =
       "Usage: call [GATE]. GATE is the name of the gate; what is known of it from earlier cases "

@@ -18,7 +18,7 @@ import yett.knowledge.Caution;
 import yett.knowledge.Check;
 import yett.wording.Wording;
 
-/** A question that is read out, with the answers to choose from. */
+/** Shows a question to read out, with the answers to choose from, and takes the answer. */
 final class CallQuestion {
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -30,7 +30,7 @@ final class CallQuestion {
   }
 
   /**
-   * @param cautions what is read out before it
+   * @param cautions read out before the question
    */
   void ask(Check check, List<Caution> cautions, Moment moment) {
     sitting.show(blocks(check, cautions, moment));

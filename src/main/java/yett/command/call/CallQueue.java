@@ -20,13 +20,13 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.wording.CallWords;
 
-/** The calls that are open, the most urgent first, and of these the oldest. */
+/** The open calls, the most urgent first; among equally urgent ones the oldest first. */
 final class CallQueue {
   private static final List<String> LEVELS = List.of("at once", "today", "next working day");
 
   /** A call in the queue. */
   record Call(CaseSummary line, String level, String because, CallLog log) {
-    /** In words, without the number of the case. */
+    /** The call in words, without the number of the case. */
     String words(Instant now) {
       List<String> words = new ArrayList<>();
       words.add(level);

@@ -13,9 +13,9 @@ import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Step;
 
-/** What a caller does, told to them step by step. */
+/** Leads a caller through a repair step by step. */
 record CallSteps(Sitting sitting, Questions questions) {
-  /** The place of the last word that says that a step is done. */
+  /** The position of the last word that means that a step is done. */
   private static final int DONE = 4;
 
   void makeSafe(Step.MakeSafe step) {
@@ -33,7 +33,10 @@ record CallSteps(Sitting sitting, Questions questions) {
     questions.madeSafe(step);
   }
 
-  /** One step at a time: the next is read out when the caller says that the last one is done. */
+  /**
+   * Gives one step at a time: the next one is read out when the caller says that the last one is
+   * done.
+   */
   void mend(Step.Mend step) {
     List<String> steps = step.repair().steps();
     sitting.show(Block.heading("What the caller can do: " + step.repair().name()));

@@ -6,25 +6,26 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Who calls, told in one breath: "Ina Teal, 4 Quay Road, 555 0107".
+ * The caller's name, number and place, read from one line such as "Ina Teal, 4 Quay Road, 555
+ * 0107".
  *
  * @param where the place of the gate
  */
 record CallerDetails(String name, String phone, String where) {
   private static final Pattern PHONE = Pattern.compile("\\+?\\(?\\d[\\d ()/.-]{4,}\\d");
 
-  /** What comes before a name or a place and belongs to neither. */
+  /** Words before a name or a place that belong to neither. */
   private static final Pattern TALK =
       Pattern.compile(
           "^(?:(?:hi|hello|hallo|good (?:morning|afternoon|evening)|yes|well|and|this is|here is"
               + "|(?:my |the )?name(?:'s| is)?|it'?s|it is|i am|i'?m|we are|we're|calling)\\b[ ,:]*)+",
           Pattern.CASE_INSENSITIVE);
 
-  /** What comes after a name. */
+  /** Words that follow a name. */
   private static final Pattern HERE =
       Pattern.compile("\\s+(?:here|speaking|calling|is my name)$", Pattern.CASE_INSENSITIVE);
 
-  /** What comes before a number. */
+  /** Words before a telephone number. */
   private static final Pattern REACHED =
       Pattern.compile(
           "(?:^|\\s+)(?:and )?(?:you can )?(?:(?:call|ring|reach|phone) me(?: back)?(?: on| at)?"
@@ -35,7 +36,7 @@ record CallerDetails(String name, String phone, String where) {
   private static final Pattern PLACE =
       Pattern.compile("^(?:from|at|in|the gate (?:is )?at)\\s+", Pattern.CASE_INSENSITIVE);
 
-  /** Where a name goes on to a place: "Joan from the bakery". */
+  /** Words that lead from a name to a place: "Joan from the bakery". */
   private static final Pattern OF_PLACE =
       Pattern.compile("\\s+(?=(?:from|at)\\s)", Pattern.CASE_INSENSITIVE);
 

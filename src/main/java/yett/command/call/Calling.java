@@ -17,8 +17,8 @@ import yett.interview.SomeSteps;
 import yett.interview.Step;
 
 /**
- * The desk's side of a call: everything is in words to read out, one thing at a time, and nothing
- * is asked that somebody on the telephone cannot know.
+ * Leads a call from the desk's side. Everything is worded to be read out, one thing at a time, and
+ * no question asks for something that a person on the telephone cannot know.
  */
 public final class Calling {
   private final Sitting sitting;
@@ -34,7 +34,7 @@ public final class Calling {
   private final Map<String, String> knownSite;
 
   /**
-   * @param knownSite what is known of the gate from earlier cases
+   * @param knownSite answers about the gate from earlier cases
    */
   public Calling(
       Sitting sitting, PromptRequests wishes, Questions questions, Map<String, String> knownSite) {
@@ -52,9 +52,9 @@ public final class Calling {
   }
 
   /**
-   * What is done at a step on a call.
+   * Handles each kind of step on a call.
    *
-   * @param otherwise for steps of which a call has nothing special
+   * @param otherwise handles the steps that a call does not treat differently
    */
   public Step.Visitor<Runnable> turn(Moment moment, Step.Visitor<Runnable> otherwise) {
     return new Turn(moment, otherwise);
@@ -157,26 +157,27 @@ public final class Calling {
   }
 
   /**
-   * What is said now comes on top of what was said before.
+   * Takes up a case again because the caller rings once more. What they say now is added to what
+   * was said before.
    *
-   * @param said what has been said already on this call
+   * @param said what has already been said on this call
    */
   public void ringsAgain(List<Event> said) {
     since.ringsAgain();
     words.take(said);
   }
 
-  /** The open case in which this call goes on. */
+  /** The open case in which this call continues. */
   public Optional<CaseId> goesOnIn() {
     return whoCalls.goesOnIn();
   }
 
-  /** Whether what was said since the last time neither ends the call nor answers something. */
+  /** Whether what was said since the last time neither ended the call nor answered something. */
   private boolean goesOn() {
     return !since.endsItAnew() && !besides.ask() && !circumstances.askAnew(since);
   }
 
-  /** What is known of the gate is taken; a caller is not asked for feeders and classes. */
+  /** Takes over what is known of the gate. A caller is not asked for feeders and classes. */
   private void takeSite() {
     whoCalls.ask();
     if (whoCalls.isLeft() || sitting.moment().state().closed().isPresent()) {

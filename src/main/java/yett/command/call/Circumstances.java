@@ -16,9 +16,9 @@ import yett.interview.Step;
 import yett.knowledge.History;
 import yett.knowledge.Pressing;
 
-/** How urgent a call is, and what happened at the gate lately. */
+/** Asks how urgent a call is, and what happened at the gate recently. */
 final class Circumstances {
-  /** So many things that may have happened are offered first. */
+  /** How many recent events are offered at first. */
   private static final int LATELY = 7;
 
   private final Sitting sitting;
@@ -36,7 +36,8 @@ final class Circumstances {
   }
 
   /**
-   * A gate that was shut this morning may stand open tonight: who rings again is asked once more.
+   * Asks once more how urgent it is if somebody rings again: a gate that was shut this morning may
+   * be open tonight.
    *
    * @return whether it was asked now
    */
@@ -83,7 +84,8 @@ final class Circumstances {
   }
 
   /**
-   * Only what would tell most about this complaint, so that the list is short enough to read out.
+   * Offers only the events that would tell most about this complaint, so that the list is short
+   * enough to read out.
    */
   void askHistory(Step.AskHistory step, Moment moment) {
     List<History> first = HistoryWorth.most(step.histories(), moment.belief(), LATELY);

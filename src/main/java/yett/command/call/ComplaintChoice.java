@@ -17,11 +17,14 @@ import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.saying.Sayings;
 
-/** What the caller complains of: what their words most probably mean, for them to confirm. */
+/** Offers the complaints that the caller's words most probably mean, for the caller to confirm. */
 record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questions) {
   private static final int OFFERED = 5;
 
-  /** Offers what was understood; any other line is heard as further words of the caller. */
+  /**
+   * Offers what was understood. Any line that does not choose from it counts as further words of
+   * the caller.
+   */
   void ask(Step.AskComplaints step) {
     Optional<Check> named = named(step);
     if (named.isPresent()) {
@@ -67,7 +70,7 @@ record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questio
     }
   }
 
-  /** The complaint whose very name was typed last: nothing like it is meant instead. */
+  /** The complaint whose exact name was typed last; then no similar ones are offered. */
   private Optional<Check> named(Step.AskComplaints step) {
     List<String> said = sitting.moment().state().told().said();
     return said.isEmpty()

@@ -16,7 +16,10 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A time that somebody names in passing: "Tom by 14:30", "in an hour", "tomorow at 9". */
+/**
+ * Finds the time that somebody names within other words: "Tom by 14:30", "in an hour", "tomorow at
+ * 9".
+ */
 final class Due {
   private static final Pattern IN =
       Pattern.compile(
@@ -25,7 +28,7 @@ final class Due {
   private static final Pattern CLOCK =
       Pattern.compile("\\b([01]?\\d|2[0-3])[:.]([0-5]\\d)(?: ?(am|pm))?\\b");
 
-  /** An hour alone is only one beside a word that says so: "van 12" is none. */
+  /** A number alone is an hour only next to a word that says so: in "van 12" it is not. */
   private static final Pattern HOUR =
       Pattern.compile(
           "\\b(?:(?:at|by|around|about|before|until|tomorrow|today|tonight|[a-z]+day|morning|afternoon|evening)"
@@ -34,14 +37,17 @@ final class Due {
   private static final Pattern PART =
       Pattern.compile("\\b(morning|noon|afternoon|evening|tonight)\\b");
 
-  /** Where only a day is named: its first hour of work. */
+  /** The time for a day without a time: the start of work. */
   private static final LocalTime MORNING = LocalTime.of(8, 0);
 
-  /** Who promises a part of a day promises its end. */
+  /**
+   * The hour at which each part of the day ends, because a promised part of a day is over at its
+   * end.
+   */
   private static final Map<String, Integer> ENDS =
       Map.of("morning", 12, "noon", 12, "afternoon", 17, "evening", 20, "tonight", 22);
 
-  /** In the working day of the other half: nobody comes tomorrow at 3 in the night. */
+  /** Earlier hours are moved into the other half of the day: nobody comes at 3 in the night. */
   private static final int FIRST_OF_DAY = 7;
 
   private final String text;
@@ -52,7 +58,10 @@ final class Due {
     this.now = now;
   }
 
-  /** Empty if no time is named. A clock time that has gone by today is that of tomorrow. */
+  /**
+   * The time that the words name; empty if they name none. A time of day that has already passed
+   * means tomorrow.
+   */
   static Optional<Instant> in(String words, Instant now, ZoneId zone) {
     return new Due(words, now.atZone(zone)).instant();
   }
@@ -121,7 +130,7 @@ final class Due {
     return named.map(p -> LocalTime.of(ENDS.get(p), 0));
   }
 
-  /** The hour in the half of the day that was said; empty if none was. */
+  /** The hour in the half of the day that was said; empty if none was said. */
   private static Optional<Integer> half(int hour, String said, Optional<String> part) {
     boolean later = "pm".equals(said) || part.filter(p -> ENDS.get(p) > 12).isPresent();
     boolean sooner = "am".equals(said) || part.filter("morning"::equals).isPresent();
@@ -130,7 +139,10 @@ final class Due {
         : Optional.of(later ? hour % 12 + 12 : hour % 12);
   }
 
-  /** Of two times of the clock: on another day the one of work, on this the one that is next. */
+  /**
+   * Chooses between morning and afternoon: the working hour if another day is named, and today the
+   * one that comes next.
+   */
   private int likely(int hour, boolean dayNamed) {
     if (hour == 0 || hour >= 12) {
       return hour;

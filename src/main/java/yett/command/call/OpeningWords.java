@@ -7,7 +7,7 @@ import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Moment;
 
-/** What a caller says of themselves, before anything is asked: once a call. */
+/** Takes down what a caller says before anything is asked, once for each call. */
 final class OpeningWords {
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -20,12 +20,12 @@ final class OpeningWords {
     this.since = since;
   }
 
-  /** Whether the call begins now, or somebody calls once more. */
+  /** Whether the call begins now, or somebody rings again. */
   boolean areDue(Moment moment) {
     return !asked && (since.isAnotherCall() || moment.state().told().said().isEmpty());
   }
 
-  /** Keeps what was said already on this call, so that it is not asked for. */
+  /** Keeps what was already said on this call, so that it is not asked for. */
   void take(List<Event> said) {
     if (!said.isEmpty()) {
       asked = true;

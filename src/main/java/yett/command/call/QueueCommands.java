@@ -17,7 +17,7 @@ import yett.interview.Event;
 import yett.interview.Tending;
 import yett.wording.CallWords;
 
-/** {@code calls}: the queue of a desk with many calls and several people. */
+/** {@code calls}: shows and works on the queue, for a desk with many calls and several agents. */
 public record QueueCommands(Desk desk, Console console) {
   private static final String CALLS =
       "Usage: calls. Lists the open calls: how urgent, which gate, how old, why, how"
@@ -160,7 +160,10 @@ public record QueueCommands(Desk desk, Console console) {
     return String.join(" ", words.subList(1, words.size())).strip();
   }
 
-  /** Whoever answers stays who answers; a closed case is not tended any more. */
+  /**
+   * Stores an event in a case from the queue under the role that answered last. A closed case is
+   * refused.
+   */
   private void record(String typed, Event event, String words) {
     desk.tend(() -> keep(typed, event, words));
   }

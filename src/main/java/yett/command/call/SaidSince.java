@@ -6,7 +6,7 @@ import yett.command.diagnose.Sitting;
 import yett.command.diagnose.UnheardSentences;
 import yett.command.diagnose.WorksAgain;
 
-/** What the caller has said since that was looked at last: it may end the call. */
+/** Looks at what the caller has said since the last look, because it may end the call. */
 final class SaidSince {
   private final UnheardSentences unheard;
   private final PromptRequests wishes;
@@ -19,7 +19,7 @@ final class SaidSince {
     this.worksAgain = new WorksAgain(sitting);
   }
 
-  /** What was said in an earlier call is known. */
+  /** Begins another call about the case; what was said in the earlier one is passed over. */
   void ringsAgain() {
     again = true;
     unheard.next();
@@ -29,7 +29,7 @@ final class SaidSince {
     return again;
   }
 
-  /** Whether it says that it works again; then that was asked. */
+  /** Asks whether the gate works again if the words say so. Returns whether it asked. */
   boolean endsIt() {
     boolean ends = unheard.next().stream().anyMatch(worksAgain::tellsOfIt);
     if (ends) {
@@ -38,7 +38,7 @@ final class SaidSince {
     return ends;
   }
 
-  /** The same for a call that had come to its questions before. */
+  /** The same, but only if the caller has rung again. */
   boolean endsItAnew() {
     return again && endsIt();
   }

@@ -12,11 +12,14 @@ import yett.interview.Event;
 import yett.interview.Tending;
 import yett.wording.CallWords;
 
-/** Whether who calls has called about another gate that still waits: the name may be the slip. */
+/**
+ * Checks whether the caller has another gate's case open, because the gate's name may have been
+ * mistaken.
+ */
 record SameCaller(Sitting sitting) {
   /**
-   * The open case that the call is about, once the desk says so; then this one is closed as the
-   * same. While there is danger nobody is asked, it is only told.
+   * The open case that this call is about, if the desk says so; then this case is closed as the
+   * same. While there is danger, the open cases are only named and nothing is asked.
    */
   Optional<CaseId> openCase() {
     List<CaseSummary> open = sitting.open().openCasesOfCaller();

@@ -21,12 +21,15 @@ import yett.interview.Step;
 import yett.wording.StepWords;
 import yett.wording.Wording;
 
-/** The end of a call after which somebody goes to the gate: the case stays open for them. */
+/**
+ * The screen at the end of a call after which somebody goes to the gate. The case stays open for
+ * them.
+ */
 final class SendScreen {
-  /** So many parts are named on the screen; the sheet has all. */
+  /** How many parts the screen names; the sheet has all. */
   private static final int SHORT = 6;
 
-  /** A part that is needed less often is not read out of a list of many. */
+  /** Parts with a smaller chance of being needed are not read out from a long list. */
   private static final double WORTH = 0.05;
 
   private final Sitting sitting;
@@ -72,7 +75,7 @@ final class SendScreen {
   }
 
   /**
-   * @param called what the case is called on the sheet
+   * @param called the name of the case on the sheet
    */
   static DispatchSheet sheet(Dispatcher dispatcher, OpenCase open, Moment moment, String called) {
     Optional<Person> caller = open.caller();

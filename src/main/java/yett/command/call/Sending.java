@@ -13,9 +13,9 @@ import yett.interview.Tending;
 import yett.knowledge.Pressing;
 import yett.wording.CallWords;
 
-/** Who was sent, by when, and who was called for help. */
+/** Records who was sent and by when, and who was called for help. */
 public final class Sending {
-  /** What takes longer than this is not at once. */
+  /** Anything later than this does not count as at once. */
   private static final Duration AT_ONCE = Duration.ofHours(4);
 
   private final Sitting sitting;
@@ -24,12 +24,12 @@ public final class Sending {
     this.sitting = sitting;
   }
 
-  /** What was sent before, for a call that is taken up once more. */
+  /** Who was sent before, for a call that is taken up again. */
   Optional<String> before() {
     return CallLog.of(sitting.moment().entries()).stage().map(CallWords::of);
   }
 
-  /** Asks who goes, and keeps it. */
+  /** Asks who goes, and stores it. */
   public void ask(boolean emergency, String level) {
     List<Event> events = new ArrayList<>();
     if (emergency) {
@@ -68,7 +68,9 @@ public final class Sending {
         due.map(Instant::toString).orElse(""));
   }
 
-  /** No time was understood with who goes: it is asked for, and never taken for none in silence. */
+  /**
+   * Asks for the time if none was understood together with the name; it is never left out silently.
+   */
   private Optional<Instant> askWhen(String level, String who) {
     String when = told("By when? Such as 14:30, in an hour, tomorrow at 9; Enter if not known");
     while (!when.isEmpty()) {
@@ -82,7 +84,7 @@ public final class Sending {
     return Optional.empty();
   }
 
-  /** The call is over: how whoever goes gets on with the case. */
+  /** Ends the call and says how the person who goes continues with the case. */
   public void leave() {
     String id = sitting.open().id().toString();
     sitting.say(
@@ -94,13 +96,13 @@ public final class Sending {
     throw new Dispatched();
   }
 
-  /** What is said; neither Enter nor 0 says anything. */
+  /** A line of words; Enter and 0 give none. */
   private String told(String prompt) {
     String line = sitting.line(prompt).strip();
     return line.equals("0") ? "" : line;
   }
 
-  /** The call is over and the case goes on elsewhere. */
+  /** Thrown when the call is over and somebody else continues the case. */
   public static final class Dispatched extends RuntimeException {
     Dispatched() {
       super("dispatched", null, false, false);

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import yett.command.common.NearNames;
 import yett.saying.Slips;
 
-/** The words in which people name a time, each in one form: "half an hour" is "30 min". */
+/** Brings the words that name a time into one form: "half an hour" becomes "30 min". */
 final class TimeWords {
   private static final List<String> KNOWN =
       List.of(
@@ -36,7 +36,7 @@ final class TimeWords {
           "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
           "twelve");
 
-  /** In this order. */
+  /** Applied in this order. */
   private static final Map<Pattern, String> FORMS = new LinkedHashMap<>();
 
   static {
@@ -63,7 +63,7 @@ final class TimeWords {
     FORMS.put(Pattern.compile(said), meant);
   }
 
-  /** In small letters, slips put right. */
+  /** The words in small letters, with misspellings corrected. */
   String plain(String words) {
     String text =
         Arrays.stream(

@@ -17,7 +17,9 @@ import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Tending;
 
-/** Who calls, from where and on which number: asked once, in the first minute of a call. */
+/**
+ * Asks who calls, from where and on which number. It is asked once, in the first minute of a call.
+ */
 final class WhoCalls {
   private static final int LONGEST = 120;
 
@@ -31,7 +33,7 @@ final class WhoCalls {
     this.wishes = wishes;
   }
 
-  /** Whether something else came between, so that it is still to be asked. */
+  /** Whether something else came first, so that it still has to be asked. */
   boolean isLeft() {
     return !asked;
   }
@@ -41,7 +43,7 @@ final class WhoCalls {
     return same;
   }
 
-  /** Asks, unless that was done or it is known. */
+  /** Asks, unless it was asked before or is known. */
   void ask() {
     if (asked) {
       return;
@@ -83,7 +85,7 @@ final class WhoCalls {
     }
   }
 
-  /** Whether it is no name, but something that cannot wait. */
+  /** Whether the line is not a name but something that cannot wait. */
   private boolean tells(String line) {
     return CallerDetails.of(line).phone().isEmpty()
         && (new WorksAgain(sitting).tellsOfIt(line)

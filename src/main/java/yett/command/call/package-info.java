@@ -1,2 +1,2 @@
-/** Calls: what is read out to somebody on the telephone, and who is sent. */
+/** Telephone calls: what is read out to the caller, and who is sent. */
 package yett.command.call;

@@ -15,7 +15,7 @@ import yett.console.Progress;
 import yett.desk.Desk;
 import yett.desk.ImportCheck;
 
-/** Takes in the cases that another casebook wrote to a file. */
+/** Imports cases from a file that another casebook exported. */
 final class CaseImport implements CarryFile.Reader {
 
   private final Desk desk;
@@ -33,7 +33,7 @@ final class CaseImport implements CarryFile.Reader {
   private boolean conflicts;
 
   /**
-   * @param apart whether what went on elsewhere in another way becomes a case of its own
+   * @param apart whether a case that went on differently elsewhere is imported as a separate case
    */
   CaseImport(Desk desk, Console console, boolean apart) {
     this.desk = desk;
@@ -44,9 +44,9 @@ final class CaseImport implements CarryFile.Reader {
   }
 
   /**
-   * Takes in a file, after all of it could be read, and tells what came of it.
+   * Imports a file, after checking that all of it can be read, and shows the result.
    *
-   * @return whether everything was taken in
+   * @return whether everything was imported
    */
   boolean read(Path file) {
     ImportRehearsal looked = new ImportRehearsal();

@@ -20,7 +20,7 @@ import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 
 /**
- * Which cases are sought, as a command line says it; what it does not say is null.
+ * The criteria of a search for cases, as typed on the command line; those not given are null.
  *
  * @param site the name of a gate, or a part of it
  * @param cause by name or id
@@ -45,9 +45,9 @@ public record CaseSearchOptions(
   }
 
   /**
-   * What the casebook looks for.
+   * The search that these options describe.
    *
-   * @throws UsageException if a cause, a day or a state is none
+   * @throws UsageException if the cause, a day or the state is not valid
    */
   public CaseSearch in(RuleBase base, Optional<String> text) {
     return new CaseSearch(

@@ -18,7 +18,10 @@ import yett.interview.Event;
 import yett.interview.EventText;
 import yett.knowledge.Role;
 
-/** {@code cases repair} and {@code cases upgrade}: the casebook put right. */
+/**
+ * {@code cases repair} and {@code cases upgrade}: repair a damaged casebook and bring an old one up
+ * to date.
+ */
 public record CasebookCommands(Desk desk, Console console) {
 
   private static final String REPAIR =

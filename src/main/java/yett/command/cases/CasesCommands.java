@@ -19,7 +19,7 @@ import yett.desk.Desk;
 import yett.desk.OpenCase;
 import yett.knowledge.Role;
 
-/** {@code cases}: the cases of the casebook listed, shown and found. */
+/** {@code cases}: lists, shows and searches the cases of the casebook. */
 public record CasesCommands(Desk desk, Console console) {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 

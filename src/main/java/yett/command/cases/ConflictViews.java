@@ -12,7 +12,7 @@ import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
 /**
- * A case that went on both here and elsewhere, and differently: what was entered on either side.
+ * Shows a case that was continued differently here and elsewhere: what was entered on either side.
  */
 record ConflictViews(RuleBase base) {
   private static final int SHOWN = 6;
@@ -50,7 +50,7 @@ record ConflictViews(RuleBase base) {
     return lines;
   }
 
-  /** Here may stand what a newer program wrote. */
+  /** An event in words. It may have been written by a newer program. */
   private static String event(StoredEvent e, Wording wording) {
     Entry entry = OpenCase.entries(List.of(e)).get(0);
     return wording.event(entry.event());

@@ -18,7 +18,7 @@ import yett.figures.PastCase;
 import yett.interview.Entry;
 import yett.interview.Event;
 
-/** {@code cases figures}: what fails, where, how often, and how the work went. */
+/** {@code cases figures}: statistics of what fails, where and how often, and of the work itself. */
 public record FiguresCommands(Desk desk, Console console) {
 
   private static final String FIGURES =
@@ -51,6 +51,8 @@ public record FiguresCommands(Desk desk, Console console) {
   }
 
   /**
+   * Reads the cases.
+   *
    * @return how many cannot be read
    */
   private int read(List<CaseSummary> lines, List<PastCase> cases) {

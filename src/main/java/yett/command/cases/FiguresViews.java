@@ -12,7 +12,7 @@ import yett.figures.CaseFigures;
 import yett.figures.PastCase;
 import yett.knowledge.RuleBase;
 
-/** What many cases tell together, on a screen: every figure with its range. */
+/** Shows statistics over many cases, each figure with its range. */
 record FiguresViews(RuleBase base) {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
 

@@ -21,7 +21,7 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.EventText;
 
-/** {@code cases forget}: what is known of people goes, the cases stay. */
+/** {@code cases forget}: deletes what is known of people and keeps the cases. */
 public record ForgetCommands(Desk desk, Console console) {
   private static final String FORGET =
       "Usage: cases forget CASE..., or cases forget --person \"NAME OR NUMBER\" for every case"
@@ -64,7 +64,7 @@ public record ForgetCommands(Desk desk, Console console) {
     }
   }
 
-  /** People say their names and numbers when they call. */
+  /** Deletes callers' own words, because people say their names and numbers when they call. */
   private int forgetWords(CaseId id) {
     Map<Long, String> left = new HashMap<>();
     for (Entry entry : OpenCase.entries(desk.casebook().events(id))) {
@@ -81,7 +81,7 @@ public record ForgetCommands(Desk desk, Console console) {
     return left.size();
   }
 
-  /** Where in its events a case still names somebody. */
+  /** Lists the places in the events of a case that still name one of these people. */
   private List<String> mentioned(CaseId id, List<Person> people) {
     List<String> sought =
         people.stream()

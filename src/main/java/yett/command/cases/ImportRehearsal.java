@@ -4,7 +4,7 @@ import yett.casebook.CarriedCase;
 import yett.casebook.CarriedSite;
 import yett.casebook.CarryFile;
 
-/** Sees that a file can be read whole, before anything is taken in. */
+/** Reads a file to the end without importing anything, to check that all of it can be read. */
 final class ImportRehearsal implements CarryFile.Reader {
   private int cases;
   private int told;
@@ -25,7 +25,7 @@ final class ImportRehearsal implements CarryFile.Reader {
     }
   }
 
-  /** How many there are. */
+  /** How many cases the file has. */
   int cases() {
     return cases;
   }

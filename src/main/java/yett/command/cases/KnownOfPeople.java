@@ -17,10 +17,10 @@ import yett.interview.Event;
 import yett.wording.CallWords;
 
 /**
- * All that one case knows of people: what {@code cases forget} takes away.
+ * Everything that one case knows of people, which {@code cases forget} deletes.
  *
  * @param said in the caller's own words
- * @param desk what the desk did, with places, names and times that were told with it
+ * @param desk what the desk did, with the places, names and times entered with it
  */
 record KnownOfPeople(
     CaseId id,

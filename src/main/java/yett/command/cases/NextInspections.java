@@ -13,12 +13,12 @@ import yett.figures.GateHistory;
 import yett.figures.NextInspection;
 import yett.interview.Entry;
 
-/** When a gate is to be inspected next, as it stood at the end of a visit. */
+/** Finds the date of a gate's next inspection, as it was at the end of a visit. */
 record NextInspections(Desk desk) {
   /**
-   * Empty for a gate that passed no inspection yet, or that is not looked after any more.
+   * The date; empty if the gate has passed no inspection yet or is no longer looked after.
    *
-   * @param visit its events
+   * @param visit the events of the visit
    */
   Optional<LocalDate> after(String gate, List<Entry> visit, ZoneId zone) {
     if (visit.isEmpty() || desk.casebook().site(gate).flatMap(GateMemory::retired).isPresent()) {

@@ -17,7 +17,10 @@ import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 
-/** {@code cases people}: who to call back, and who was there, if anybody wants to keep that. */
+/**
+ * {@code cases people}: keeps and shows the people of a case, such as whom to call back and who was
+ * there.
+ */
 public record PeopleCommands(Desk desk, Console console, StandardStreams output) {
   private static final int LONGEST = 120;
 
@@ -76,7 +79,7 @@ public record PeopleCommands(Desk desk, Console console, StandardStreams output)
     show(id);
   }
 
-  /** Whoever is kept here may ask what is kept. */
+  /** Shows everything that is kept about somebody, because they have a right to ask. */
   private void tellAll(List<CaseId> ids, boolean json) {
     List<KnownOfPeople> known =
         ids.stream().map(id -> KnownOfPeople.in(desk.casebook(), id)).toList();

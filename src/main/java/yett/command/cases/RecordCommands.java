@@ -17,7 +17,9 @@ import yett.record.CaseRecord;
 import yett.record.HandOverSheet;
 import yett.record.InspectionSheet;
 
-/** {@code record}: a case on paper, for the file, for the customer, for whoever comes next. */
+/**
+ * {@code record}: writes the record of a case for the file, the customer or the next technician.
+ */
 public record RecordCommands(Desk desk, StandardStreams output) {
   private static final String RECORD =
       "Usage: record CASE [--hand-over], or record CASE --pdf FILE | --html FILE [--for customer |"

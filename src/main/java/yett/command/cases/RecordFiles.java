@@ -21,7 +21,7 @@ import yett.paper.Picture;
 import yett.record.handout.HandOut;
 import yett.record.handout.HandOut.Part;
 
-/** The record of a case in files to hand out. */
+/** Writes the record of a case into files to hand out. */
 final class RecordFiles {
   static final List<String> READERS = List.of("customer", "technician");
 
@@ -32,9 +32,9 @@ final class RecordFiles {
   private final Set<Part> parts;
 
   /**
-   * @param html where to; null for no such file
-   * @param pdf likewise
-   * @throws UsageException if one of them is there already
+   * @param html name of the HTML file; null for none
+   * @param pdf name of the PDF file; null for none
+   * @throws UsageException if one of them exists already
    */
   RecordFiles(Desk desk, StandardStreams output, String html, String pdf, Set<Part> parts) {
     this.desk = desk;
@@ -44,7 +44,7 @@ final class RecordFiles {
     this.parts = parts;
   }
 
-  /** The parts for this reader, for both if none is named. */
+  /** The parts of the record for this reader; for both readers if none is named. */
   static Set<Part> parts(String reader, boolean log) {
     if (reader != null && !READERS.contains(reader)) {
       throw new UsageException(

@@ -21,10 +21,7 @@ import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Desk;
 
-/**
- * {@code cases export} and {@code cases import}: cases in a file, to be carried to another
- * casebook.
- */
+/** {@code cases export} and {@code cases import}: carry cases to another casebook in a file. */
 public record TransferCommands(Desk desk, Console console) {
   private static final String EXPORT =
       "Usage: cases export CASE... --to FILE, or --all or --open instead of the cases."

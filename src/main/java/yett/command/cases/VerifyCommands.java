@@ -23,7 +23,7 @@ import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
 
-/** {@code cases verify}: whether everything in the casebook is as it was written. */
+/** {@code cases verify}: checks that everything in the casebook is as it was written. */
 public record VerifyCommands(Desk desk, Console console) {
   private static final int SHOWN = 200;
 
@@ -68,7 +68,7 @@ public record VerifyCommands(Desk desk, Console console) {
     ExitException.unless(defect.isEmpty(), Sysexits.DATA);
   }
 
-  /** What can be read and cannot be meant: the interview passes over it. */
+  /** Events that can be read but make no sense; the interview skips them. */
   private List<Block.Row> doubts(Casebook casebook) {
     var notTaken = new UnusableEvents(desk.base());
     List<Block.Row> rows = new ArrayList<>();

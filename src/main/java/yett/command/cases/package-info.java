@@ -1,2 +1,5 @@
-/** The casebook: cases listed, found, shown, carried and mended, and their records. */
+/**
+ * Commands that list, search, show, carry and repair the cases of the casebook, and that write
+ * their records.
+ */
 package yett.command.cases;

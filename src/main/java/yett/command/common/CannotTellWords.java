@@ -5,11 +5,13 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import yett.interview.Answer;
 
-/** The ways in which people say that they cannot tell, as a whole line and nothing besides. */
+/** Recognises the ways in which people say that they cannot tell. Only a whole line counts. */
 public final class CannotTellWords {
   private static final String WHO = "(?:i|we|they|he|she|you)";
 
-  /** Not "did not hear" or "cannot hear": that may be what was asked for. */
+  /**
+   * "Did not hear" and "cannot hear" are left out, because they may be the answer to the question.
+   */
   private static final String ANSWERS =
       "cannot tell|unknown|dunno|idk|beats me|who knows|no one knows|nobody knows|(?:have"
           + " )?(?:no|not an?|not any|not got an?) (?:idea|clue)|(?:am |are |is )?(?:unsure|not"
@@ -19,7 +21,7 @@ public final class CannotTellWords {
           + " )?(?:tell|say|see|remember|recall|look|check)|have not"
           + " (?:looked|checked|tried)|(?:could not|cannot) get (?:there|near it|to it|near)";
 
-  /** Said of somebody, never of a part of the gate. */
+  /** Said of a person who is not there, never of a part of the gate. */
   private static final String AWAY =
       WHO
           + " (?:am|are|is) (?:not (?:there|here|at the gate|on site|at the site|near it|near the gate)"
@@ -42,7 +44,10 @@ public final class CannotTellWords {
 
   private CannotTellWords() {}
 
-  /** An answer that tells nothing: it cannot be told, or not now. */
+  /**
+   * The answer if the line says that it cannot be told at all, or not now; empty for any other
+   * line.
+   */
   public static Optional<Answer> answer(String line) {
     return Words.wish(line)
         .map(
@@ -58,7 +63,7 @@ public final class CannotTellWords {
     return LINE.matcher(plain(line)).matches();
   }
 
-  /** Without points and strokes, and with what is drawn together taken apart. */
+  /** The line without punctuation and with contractions written out. */
   private static String plain(String line) {
     return line.toLowerCase(Locale.ROOT)
         .replace('\u2019', '\'')

@@ -7,7 +7,7 @@ import java.util.Locale;
 import yett.console.Console;
 import yett.desk.Desk;
 
-/** Says so if the casebook knows of a later time than it is by this computer. */
+/** Warns if the casebook has events that are later than this computer's clock. */
 public final class ClockNotice {
   private ClockNotice() {}
 
@@ -17,7 +17,9 @@ public final class ClockNotice {
             latest -> console.say(apart(desk.clock().instant(), latest, ZoneId.systemDefault())));
   }
 
-  /** In the time of the person, who looks at a clock on the wall. */
+  /**
+   * The two times in the person's time zone, so that they can be compared with a clock on the wall.
+   */
   static String apart(Instant now, Instant latest, ZoneId zone) {
     DateTimeFormatter time =
         DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm z", Locale.ENGLISH).withZone(zone);

@@ -8,19 +8,19 @@ import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 import yett.console.Block;
 
-/** What the program says of its commands. */
+/** Writes the help texts of commands. */
 public final class CommandHelp {
   private CommandHelp() {}
 
   /**
-   * The commands that people are told of, by name: not those that only tell of another. (Spring
-   * Shell does not run what is hidden.)
+   * The commands that the help lists, by name. Commands that only explain another one are left out.
+   * (They cannot be marked as hidden, because Spring Shell does not run hidden commands.)
    */
   public static List<Command> listed(CommandRegistry commands) {
     return sorted(commands, c -> !c.getName().startsWith("help "));
   }
 
-  /** The commands whose names begin with another's. */
+  /** The commands whose names begin with the name of another command. */
   public static List<Command> under(String name, CommandRegistry commands) {
     return sorted(commands, c -> c.getName().startsWith(name + " "));
   }
@@ -32,17 +32,17 @@ public final class CommandHelp {
         .toList();
   }
 
-  /** A line each. */
+  /** One line for each command. */
   public static Block rows(List<Command> commands) {
     return new Block.Rows(
         commands.stream().map(c -> Block.row(c.getName(), c.getDescription())).toList());
   }
 
   /**
-   * What a command is for, its words, and the commands under it.
+   * The help for one command: what it is for, its words, and the commands under it.
    *
    * @param behind further words that were typed
-   * @throws UsageException if there are any, or no such command
+   * @throws UsageException if there are any, or if there is no such command
    */
   public static List<Block> of(String name, List<String> behind, CommandRegistry commands) {
     if (!behind.isEmpty() || commands.getCommandByName(name) == null) {

@@ -4,9 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import yett.knowledge.Check;
 
-/**
- * Complaints by the very names that they have: in the list, as read out to a caller, and as ids.
- */
+/** Finds complaints by their exact names: as listed, as read out to a caller, or by id. */
 public record ComplaintNames(List<Check> complaints) {
 
   /** The complaint that has this name; empty if none has. */

@@ -1,6 +1,6 @@
 package yett.command.common;
 
-/** Names of what the Tab key offers for the words of a command, for use in its annotation. */
+/** Names of the completion providers, for use in the annotation of a command. */
 public final class Completions {
   public static final String COMMANDS = "commands";
   public static final String CASES = "cases";

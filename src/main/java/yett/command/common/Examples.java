@@ -6,17 +6,23 @@ import yett.knowledge.Measures;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Interpretation;
 
-/** Readings that show how one is typed: such as the gate in hand could well give. */
+/** Example readings that show how to type one, with values that this gate could well have. */
 final class Examples {
-  /** A range wider than so many of its uncertainties is read over decades. */
+  /**
+   * If a range is wider than this many times its uncertainty, readings in it can differ by powers
+   * of ten.
+   */
   private static final double DECADES = 1e5;
 
-  /** Of a range without an upper end, so much of its lower end is well in it. */
+  /** For a range without an upper end, the example is its lower end times this factor. */
   private static final double JUST_INSIDE = 1.2;
 
   private Examples() {}
 
-  /** An ordinary reading: the middle of its range, or just inside the only end that it has. */
+  /**
+   * An ordinary reading: the middle of its range, or a value just inside if the range has only one
+   * end.
+   */
   static String of(Check check, Measures measures, Optional<Expectation> usual) {
     if (usual.isEmpty() && Interpretation.relative(check)) {
       return of(measures);
@@ -34,7 +40,9 @@ final class Examples {
             : (low + high) / 2);
   }
 
-  /** The middle of what can be read; of a range over decades, what is read at its low end. */
+  /**
+   * The middle of what can be read. In a range over many powers of ten, a value near its low end.
+   */
   private static String of(Measures measures) {
     double span = measures.most() - measures.least();
     double unsure = measures.procedureUncertainty();

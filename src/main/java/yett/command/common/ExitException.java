@@ -3,8 +3,8 @@ package yett.command.common;
 import org.springframework.shell.core.command.ExitStatus;
 
 /**
- * Ends a command with another exit status than 0, after it has told why. A method that Spring Shell
- * calls has no other way to give one.
+ * Ends a command with an exit status other than 0, after the command has said why. A method that
+ * Spring Shell calls has no other way to set the status.
  */
 public final class ExitException extends RuntimeException {
   private final transient ExitStatus status;
@@ -14,7 +14,7 @@ public final class ExitException extends RuntimeException {
     this.status = status;
   }
 
-  /** Ends a command with a status, unless all is well. */
+  /** Ends a command with this status unless all is well. */
   public static void unless(boolean well, ExitStatus status) {
     if (!well) {
       throw new ExitException(status);

@@ -10,8 +10,8 @@ import yett.console.Block;
 import yett.console.Console;
 
 /**
- * Which gate somebody means by a name. One gate is told from another by its name to the letter;
- * where another is called nearly so, the person is asked.
+ * Finds the gate that somebody means by a name. Gates are told apart by the exact name; if another
+ * gate has a similar name, the person is asked.
  */
 public final class GateNames {
   public static final String NO_NAME = "A name of at most 80 letters, please.";
@@ -25,14 +25,14 @@ public final class GateNames {
     this.known = known;
   }
 
-  /** Why a text is no name. */
+  /** Why a text cannot be a gate's name. */
   public static String refusal(String text) {
     return isWish(text)
         ? "\"" + text + "\" is a command word, not the name of a gate. Which gate is it?"
         : NO_NAME;
   }
 
-  /** Nobody who types these means a gate. */
+  /** Whether the text is a request to the program, which nobody means as the name of a gate. */
   private static boolean isWish(String text) {
     return List.of("?", "help", "save", "stop", "quit", "exit")
         .contains(text.toLowerCase(Locale.ROOT));
@@ -44,7 +44,7 @@ public final class GateNames {
         && text.codePoints().noneMatch(Character::isISOControl);
   }
 
-  /** Empty if the person leaves. */
+  /** The name of the gate that is meant; empty if the person leaves. */
   public Optional<String> meant(String name) {
     List<String> names = known.stream().map(SiteRecord::id).toList();
     String letters = SiteName.letters(name);

@@ -11,7 +11,10 @@ import yett.knowledge.Measures;
 import yett.quantity.ReadingException;
 import yett.rules.Conclusion.Expectation;
 
-/** What was typed as the answer to a check: an answer, or what is wrong with the line. */
+/**
+ * What was typed as the answer to a check: either an answer, or a message that says what is wrong
+ * with the line.
+ */
 public record HeardAnswer(Optional<Answer> answer, String complaint) {
   public static HeardAnswer of(Answer answer) {
     return new HeardAnswer(Optional.of(answer), "");
@@ -21,13 +24,13 @@ public record HeardAnswer(Optional<Answer> answer, String complaint) {
     return new HeardAnswer(Optional.empty(), complaint);
   }
 
-  /** Reads an answer to a check: a number of the list, words of an outcome, or a reading. */
+  /** Reads an answer to a check: the number of an outcome, words of an outcome, or a reading. */
   public static HeardAnswer to(Check check, String line) {
     return to(check, line, Optional.empty());
   }
 
   /**
-   * @param usual what such a reading is on this gate; it is shown how to type
+   * @param usual the usual range of this reading on this gate, used for the example in the message
    */
   public static HeardAnswer to(Check check, String line, Optional<Expectation> usual) {
     String text = line.strip();
@@ -42,7 +45,7 @@ public record HeardAnswer(Optional<Answer> answer, String complaint) {
         : chosen(check, text, i -> Integer.toString(i + 1));
   }
 
-  /** An answer of a list that has letters: by its words. */
+  /** Reads an answer by its words only, for a list whose outcomes have letters. */
   public static HeardAnswer lettered(Check check, String line) {
     String text = line.strip();
     return text.isEmpty()
@@ -55,7 +58,7 @@ public record HeardAnswer(Optional<Answer> answer, String complaint) {
   }
 
   /**
-   * @param example a reading as it may be typed, for whoever typed none
+   * @param example a reading as it may be typed, for a message to somebody who typed none
    */
   public static HeardAnswer reading(Measures measures, String text, String example) {
     try {

@@ -1,6 +1,6 @@
 package yett.command.common;
 
-/** Commands that tell other programs what is wrong with a command line, if it says --json. */
+/** A class of commands that report a wrong command line as JSON if it has --json. */
 public interface JsonErrors {
   void tell(UsageException wrong);
 }

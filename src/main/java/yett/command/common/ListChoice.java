@@ -9,27 +9,27 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
-/** What a line names of a list. */
+/** Finds the entries of a list that a typed line names. */
 public final class ListChoice {
   private ListChoice() {}
 
-  /** The parts of a line that names several: numbers may stand with blanks alone between. */
+  /** Splits a line that names several entries. Numbers may be separated by blanks alone. */
   private static String[] parts(String line) {
     return line.split(line.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]");
   }
 
   /**
-   * What a line names of a list that several may be picked of.
+   * The entries that a line names, where several may be chosen.
    *
    * @param positions each once, in the order of the list
-   * @param unclear the first part that names nothing, or more than one thing
+   * @param unclear the first part that names nothing, or more than one entry
    */
   public record Several(List<Integer> positions, Optional<String> unclear) {}
 
   /**
-   * By number, id, name or the beginning of a word of the text; words that only resemble a text
-   * name nothing, as what is picked of several is not told again. A name with commas in it, typed
-   * as it stands there, is one name.
+   * Finds several entries by number, id, name or the beginning of a word of the text. A word that
+   * is only similar does not count, because the choice is not shown for confirmation. A name that
+   * contains commas and is typed as shown is one name.
    */
   public static Several several(String line, List<String> ids, List<String> texts) {
     List<String> left = new ArrayList<>(line.isBlank() ? List.of() : List.of(parts(line)));
@@ -53,7 +53,7 @@ public final class ListChoice {
 
   /**
    * Positions that a line names: by number, by id, by the beginning of a word of the text, or by
-   * most of its words. Several positions mean that it is not clear.
+   * most of its words. If several are returned, the line is not clear.
    */
   public static List<Integer> pick(String line, List<String> ids, List<String> texts) {
     List<Integer> named = named(line, ids, texts);
@@ -95,7 +95,7 @@ public final class ListChoice {
         .toList();
   }
 
-  /** Positions whose id or text is this very line, with or without a full stop. */
+  /** Positions whose id or text equals the line, apart from a full stop. */
   public static List<Integer> same(String line, List<String> ids, List<String> texts) {
     String text = line.strip().toLowerCase(Locale.ROOT).replaceFirst("\\.$", "");
     return IntStream.range(0, ids.size())
@@ -107,7 +107,7 @@ public final class ListChoice {
         .toList();
   }
 
-  /** The texts that share most of the longer words of a line, and at least half of them. */
+  /** The texts that share the most of the line's longer words, and at least half of them. */
   private static List<Integer> mostWordsInCommon(String text, List<String> texts) {
     List<String> words =
         Arrays.stream(text.split("[^\\p{L}\\p{N}]+")).filter(w -> w.length() >= 4).toList();

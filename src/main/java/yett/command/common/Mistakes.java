@@ -15,9 +15,9 @@ import yett.files.DiskRoom;
 import yett.files.OwnFiles;
 
 /**
- * The program's own mistakes and the troubles of libraries, noted in a file for whoever mends them:
- * nobody at a gate can do anything with them. The file is its owner's alone, as a mistake may quote
- * an answer; it and the one before it stay below a megabyte together.
+ * Notes the program's own mistakes and the errors of libraries in a file for the developers,
+ * because nobody at a gate can do anything about them. Only its owner can read the file, as a
+ * mistake may quote an answer. The file and its predecessor together stay below a megabyte.
  */
 public final class Mistakes {
   public static final int MOST_OF_ONE = 64 << 10;
@@ -33,7 +33,7 @@ public final class Mistakes {
     return new Mistakes(DataDirectory.ofUser(System.getenv()).data());
   }
 
-  /** Notes a mistake; returns what a person is told of it, in a line. */
+  /** Notes a mistake; returns the line that tells the person about it. */
   public String told(Throwable mistake) {
     try {
       note("mistake", trace(mistake));
@@ -50,12 +50,15 @@ public final class Mistakes {
     }
   }
 
-  /** Notes a line that a library printed: what it means for a person, its user tells. */
+  /**
+   * Notes a line that a library printed. What it means for the person is said by the code that uses
+   * the library.
+   */
   public void printed(String line) {
     try {
       note("printed", line);
     } catch (IOException | RuntimeException e) {
-      // There is nowhere left to tell it.
+      // There is nowhere left to report it.
     }
   }
 

@@ -8,20 +8,21 @@ import java.util.Set;
 import yett.saying.Slips;
 
 /**
- * Names that people who speak of the same thing may give it on the telephone: with a slip, with a
- * word more or less, in another order. Numbers have to be the same, because gate 2 is not gate 3.
+ * Finds names that may mean the same thing although people say them differently on the telephone:
+ * misspelt, with a word more or less, or in another order. Numbers have to be equal, because gate 2
+ * is not gate 3.
  */
 public final class NearNames {
-  /** Words that tell no gate from another. */
+  /** Words that do not distinguish one gate from another. */
   private static final Set<String> EMPTY =
       Set.of("gate", "gates", "the", "a", "an", "at", "of", "on", "in", "by", "sliding");
 
-  /** A word alone must be as long as this to stand for the whole name. */
+  /** A single word must have at least this many letters to stand for the whole name. */
   private static final int TELLING = 4;
 
   private NearNames() {}
 
-  /** Those of some names that may be meant. */
+  /** The names that may be meant. */
   public static List<String> of(String said, List<String> names) {
     return names.stream().filter(n -> isNear(said, n)).toList();
   }
@@ -54,12 +55,12 @@ public final class NearNames {
     return false;
   }
 
-  /** The same word, but for a slip in a long one; a number has no slips. */
+  /** Whether the words are equal, apart from a slip in a long one. Numbers have to be equal. */
   private static boolean isSame(String one, String other) {
     return one.equals(other) || isSlipOf(one, other);
   }
 
-  /** Whether one of two words may be a slip in writing the other. */
+  /** Whether one of the words may be a misspelling of the other. */
   public static boolean isSlipOf(String one, String other) {
     boolean number = (one + other).chars().anyMatch(Character::isDigit);
     boolean brief = Math.min(one.length(), other.length()) < TELLING;

@@ -8,12 +8,12 @@ import java.nio.file.Path;
 import yett.console.StandardStreams;
 import yett.files.WholeFile;
 
-/** A file that somebody names to have something written to; what is there is never overwritten. */
+/** A file named by the user for output. An existing file is never overwritten. */
 public final class NewFile {
   private NewFile() {}
 
   /**
-   * @throws UsageException if it is there already, or cannot be
+   * @throws UsageException if the file exists already, or cannot be created
    */
   public static Path named(String name) {
     try {
@@ -27,7 +27,7 @@ public final class NewFile {
     }
   }
 
-  /** Writes it whole or not at all, and says so. */
+  /** Writes the file whole or not at all, and says so. */
   public static void write(Path file, String text, StandardStreams output) {
     keep(file, () -> WholeFile.create(file, text), output);
   }

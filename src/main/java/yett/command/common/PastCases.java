@@ -7,11 +7,11 @@ import yett.casebook.StoredEvent;
 import yett.desk.StoredEntries;
 import yett.figures.GateHistory;
 
-/** What a stored case is to the history of its gate. */
+/** Turns a stored case into an entry of its gate's history. */
 public final class PastCases {
   private PastCases() {}
 
-  /** Empty if its events do not fit together: cases verify tells of it. */
+  /** Empty if the events of the case are inconsistent; {@code cases verify} reports that. */
   public static Optional<GateHistory.Past> of(CaseSummary line, List<StoredEvent> events) {
     try {
       return Optional.of(

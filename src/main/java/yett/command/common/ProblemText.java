@@ -5,7 +5,7 @@ import java.util.Optional;
 import yett.bench.Checker;
 import yett.knowledge.Problem;
 
-/** A problem of a rule base with the line that it speaks of. */
+/** Shows a problem of a rule base together with the line in question. */
 public final class ProblemText {
   private static final int WIDTH = 96;
 
@@ -22,7 +22,7 @@ public final class ProblemText {
     return text.toString();
   }
 
-  /** The line, or of a long one what stands about the place, with a mark below it. */
+  /** The line with a mark below the column; of a long line only the part around it. */
   private static String quoted(String line, int column) {
     String plain = line.replace('\t', ' ').replaceAll("\\p{Cntrl}", "?");
     int at = Math.max(0, Math.min(column - 1, plain.length() - 1));

@@ -18,29 +18,29 @@ public final class Prompt {
     this.leaves = leaves;
   }
 
-  /** One at which every word is an answer. */
+  /** A prompt at which every word is an answer. */
   public static Prompt forWords(Console console) {
     return new Prompt(console, false);
   }
 
-  /** One that a person can also leave with "save", "stop", "quit" or "exit". */
+  /** A prompt that a person can also leave with "save", "stop", "quit" or "exit". */
   public static Prompt withLeave(Console console) {
     return new Prompt(console, true);
   }
 
-  /** What a line comes to: a value, or what is to be said before it is asked for again. */
+  /** The result of reading a line: a value, or a message to show before asking again. */
   public record Reading<T>(Optional<T> value, String complaint) {
     public static <T> Reading<T> of(T value) {
       return new Reading<>(Optional.of(value), "");
     }
 
-    /** To be asked for again; an empty complaint says nothing. */
+    /** A result that makes the prompt ask again; an empty complaint shows no message. */
     public static <T> Reading<T> again(String complaint) {
       return new Reading<>(Optional.empty(), complaint);
     }
   }
 
-  /** A line without blanks at its ends; empty if the person leaves or no more will come. */
+  /** A line without blanks at its ends; empty if the person leaves or the input has ended. */
   public Optional<String> line(String prompt, List<String> completions) {
     if (!(console.ask(prompt, completions) instanceof Reply.Line line)
         || leaves && Words.wish(line.text()).filter(w -> w == Words.Wish.SAVE).isPresent()) {
@@ -49,7 +49,7 @@ public final class Prompt {
     return Optional.of(line.text().strip());
   }
 
-  /** Asks until a line can be read; empty if the person leaves or no more will come. */
+  /** Asks until a line can be read; empty if the person leaves or the input has ended. */
   public <T> Optional<T> until(
       String prompt, List<String> completions, Function<String, Reading<T>> reader) {
     return until(() -> line(prompt, completions), reader, console::say);
@@ -58,7 +58,7 @@ public final class Prompt {
   /**
    * Takes lines until one can be read.
    *
-   * @param complaints told what was wrong with a line
+   * @param complaints receives what was wrong with each line
    * @return empty if there are no more lines
    */
   public static <T> Optional<T> until(
@@ -80,12 +80,12 @@ public final class Prompt {
     }
   }
 
-  /** The same without anything for the Tab key. */
+  /** The same without completions. */
   public <T> Optional<T> until(String prompt, Function<String, Reading<T>> reader) {
     return until(prompt, List.of(), reader);
   }
 
-  /** Which of some words a line is, by its number among them; the case does not matter. */
+  /** The position of the word that equals the line, ignoring case. */
   public static Optional<Integer> word(String line, List<String> words) {
     for (int i = 0; i < words.size(); i++) {
       if (words.get(i).equalsIgnoreCase(line)) {
@@ -95,7 +95,7 @@ public final class Prompt {
     return Optional.empty();
   }
 
-  /** A number from 1 on, of a list of so many. */
+  /** A number from 1 to the length of a list. */
   public static Optional<Integer> number(String line, int most) {
     return Optional.of(line)
         .filter(l -> l.matches("\\d{1,3}"))
@@ -103,7 +103,7 @@ public final class Prompt {
         .filter(n -> n >= 1 && n <= most);
   }
 
-  /** By word, first letter or position. */
+  /** Reads yes or no by word, first letter or position. */
   public static Reading<Boolean> yesOrNo(String line) {
     return word(line, List.of("yes", "y", "1", "no", "n", "2"))
         .map(i -> Reading.of(i < 3))

@@ -4,12 +4,12 @@ import java.util.Locale;
 import yett.knowledge.Names;
 import yett.knowledge.Role;
 
-/** The option that says who answers. */
+/** Reads the option that says which role answers. */
 public final class RoleOption {
   private RoleOption() {}
 
   /**
-   * The role of that name.
+   * The role with this name.
    *
    * @throws UsageException if there is none
    */

@@ -5,18 +5,20 @@ import tools.jackson.databind.ObjectWriter;
 import tools.jackson.dataformat.csv.CsvMapper;
 import yett.knowledge.SheetCell;
 
-/** Lines and cells for a spreadsheet: CSV. */
+/** Writes CSV for a spreadsheet. */
 public final class SheetText {
   private static final ObjectWriter CSV = new CsvMapper().writer();
 
   private SheetText() {}
 
-  /** Cells by line; the first line is the head. */
+  /** CSV text from lines of cells; the first line is the header. */
   public static String csv(List<List<String>> lines) {
     return CSV.writeValueAsString(lines);
   }
 
-  /** A name that somebody chose. A spreadsheet works out what begins like a formula. */
+  /**
+   * A name that a person chose, protected so that a spreadsheet does not evaluate it as a formula.
+   */
   public static String name(String chosen) {
     return SheetCell.words(chosen);
   }

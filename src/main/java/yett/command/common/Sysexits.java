@@ -2,11 +2,11 @@ package yett.command.common;
 
 import org.springframework.shell.core.command.ExitStatus;
 
-/** Exit statuses after the BSD list sysexits, so that scripts can tell them apart. */
+/** Exit statuses as numbered by the BSD list sysexits, so that scripts can tell them apart. */
 public final class Sysexits {
   public static final ExitStatus OK = ExitStatus.OK;
 
-  /** Not an error: what was compared is not the same. */
+  /** Not an error: the things that were compared differ. */
   public static final ExitStatus DIFFERENT = new ExitStatus(1, "different");
 
   public static final ExitStatus USAGE = new ExitStatus(64, "usage");

@@ -6,7 +6,7 @@ public class UsageException extends RuntimeException {
     super(message);
   }
 
-  /** Refuses a command line of which something is so that must not be. */
+  /** Refuses a command line if this condition holds. */
   public static void when(boolean wrong, String message) {
     if (wrong) {
       throw new UsageException(message);

@@ -4,11 +4,11 @@ import java.util.Locale;
 import java.util.Optional;
 import yett.knowledge.Check;
 
-/** What a typed line means: an instruction to the program, or an answer. */
+/** Tells whether a typed line is a request to the program or an answer. */
 public final class Words {
   private Words() {}
 
-  /** What a person can say at every prompt besides answering. */
+  /** A request that a person can make at every prompt instead of answering. */
   public enum Wish {
     WHY("why", "why this question"),
     BELIEF("belief", "what is believed now, and what speaks for and against it"),
@@ -43,7 +43,7 @@ public final class Words {
       return word;
     }
 
-    /** Whether words may follow it on the line. */
+    /** Whether further words may follow the request on the line. */
     public boolean takesWords() {
       return this == NOTE
           || this == CORRECT
@@ -53,7 +53,7 @@ public final class Words {
           || this == CANCEL;
     }
 
-    /** What follows it on a line that begins with it; may be empty. */
+    /** The words after the request on a line that begins with it; may be empty. */
     public String after(String line) {
       String text = line.strip();
       return text.length() > word.length() ? text.substring(word.length()).strip() : "";
@@ -64,7 +64,7 @@ public final class Words {
     }
   }
 
-  /** The wish that a line begins with, if it is one; "?" is a question for help. */
+  /** The request that a line begins with; empty if it is none. "?" asks for help. */
   public static Optional<Wish> wish(String line) {
     String text = line.strip().toLowerCase(Locale.ROOT);
     if (text.equals("?")) {
@@ -87,7 +87,7 @@ public final class Words {
     };
   }
 
-  /** The letter of an answer, from its position. */
+  /** The letter of the answer at this position. */
   public static String letter(int position) {
     return Character.toString('a' + position);
   }
@@ -96,12 +96,12 @@ public final class Words {
     return text.length() > 40 ? text.substring(0, 40) + "…" : text;
   }
 
-  /** What somebody typed, as it is told back. */
+  /** Typed text, as it is quoted back to the person. */
   public static String quoted(String text) {
     return "\"" + shortened(text) + "\"";
   }
 
-  /** What is asked for at the prompt of a check. */
+  /** The prompt of a check, which says what to type. */
   public static String prompt(Check check) {
     return check
         .measures()

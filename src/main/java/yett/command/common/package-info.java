@@ -1,2 +1,5 @@
-/** What every command works with. */
+/**
+ * Code that the packages of commands share: prompts, choices from lists, names, help and exit
+ * statuses.
+ */
 package yett.command.common;

@@ -20,12 +20,15 @@ import yett.wording.EvidenceWords;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** How the belief in one cause came about, answer by answer. */
+/** Explains the belief in one cause, answer by answer. */
 record AccountViews(RuleBase base) {
   private static final int STRONGEST = 3;
   private static final int CANDIDATES = 5;
 
-  /** The strongest answers on either side, and what could still turn the balance. */
+  /**
+   * The strongest answers for and against the cause, and the checks that could still change the
+   * picture.
+   */
   List<Block> forAndAgainst(Moment moment, Cause cause) {
     int c = moment.belief().model().indexOf(cause.id());
     double now = moment.belief().atCallOut()[c];
@@ -59,7 +62,7 @@ record AccountViews(RuleBase base) {
                         + " known before; 10 dB is ten times the odds.")));
   }
 
-  /** The strongest moves of one sign, the strongest first. */
+  /** The strongest moves with this sign, the strongest first. */
   private List<Block.Row> strongest(Moment moment, int cause, int sign) {
     return moment.trail().moves().stream()
         .map(m -> Map.entry(sign * Decibans.between(m.before()[cause], m.after()[cause]), m))
@@ -70,7 +73,7 @@ record AccountViews(RuleBase base) {
         .toList();
   }
 
-  /** The checks that the plan thinks best. */
+  /** The checks that the plan ranks best. */
   private List<Check> candidates(Step step) {
     return step.advice().map(Advice::candidates).orElse(List.of()).stream()
         .limit(CANDIDATES)
@@ -78,7 +81,7 @@ record AccountViews(RuleBase base) {
         .toList();
   }
 
-  /** How the belief in one cause came about: prior, odds, and each answer's evidence. */
+  /** The full account of the belief in one cause: prior, odds, and the evidence of each answer. */
   List<Block> whole(Moment moment, Cause cause) {
     List<Block> blocks = new ArrayList<>();
     int c = moment.belief().model().indexOf(cause.id());

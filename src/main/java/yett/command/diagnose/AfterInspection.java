@@ -12,9 +12,12 @@ import yett.desk.OpenCase;
 import yett.interview.Inspection;
 import yett.interview.Verdict;
 
-/** What comes of an inspection that found something: a case that begins with all of it. */
+/**
+ * Offers to begin a case from an inspection that found something. The case starts with everything
+ * that was found.
+ */
 record AfterInspection(Desk desk, Console console) {
-  /** Offers the case, if the inspection is closed and something failed. */
+  /** Offers the case if the inspection is closed and something failed. */
   void offer(OpenCase inspection) {
     boolean failed =
         inspection.moment().state().closed().isPresent()

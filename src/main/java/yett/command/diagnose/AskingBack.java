@@ -5,7 +5,9 @@ import yett.console.Block;
 import yett.saying.DangerSayings.Danger;
 import yett.wording.Wording;
 
-/** What words at the list of dangers may mean is asked back: words alone answer nothing there. */
+/**
+ * Asks what words typed at the list of dangers mean. Words alone never count as an answer there.
+ */
 record AskingBack(Sitting sitting) {
 
   void ask(List<Danger> heard, List<Danger> dangers) {
@@ -31,7 +33,10 @@ record AskingBack(Sitting sitting) {
                 + ", or the numbers of all that apply; 0 only if nothing on the whole list does."));
   }
 
-  /** One slip of a finger is not enough to pass over what somebody said. */
+  /**
+   * Whether the person denies all of these dangers. The word "no" has to be typed, so that a single
+   * wrong key does not dismiss what somebody said.
+   */
   boolean isDenied(List<Danger> heard) {
     sitting.show(
         Block.paragraph("What was said may mean:"),

@@ -3,7 +3,7 @@ package yett.command.diagnose;
 import java.util.Map;
 import yett.interview.Step;
 
-/** What is done at each kind of step with somebody at the gate. */
+/** Handles each kind of step for a person at the gate. */
 final class AtTheGate implements Step.Visitor<Runnable> {
   private final Sitting sitting;
   private final DangerList dangers;

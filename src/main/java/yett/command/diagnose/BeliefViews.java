@@ -12,7 +12,7 @@ import yett.wording.EvidenceWords;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** What is believed to be wrong, and how it came to that. */
+/** Shows which causes are believed, and why. */
 public final class BeliefViews {
   private static final int CAUSES = 8;
 
@@ -47,7 +47,7 @@ public final class BeliefViews {
     return blocks;
   }
 
-  /** What is believed, and for the leading causes the whole account of it. */
+  /** What is believed, with the full account of the leading causes. */
   public List<Block> accounts(Moment moment) {
     List<Block> blocks = standing(moment);
     for (Cause cause : leading(moment, 2)) {
@@ -57,14 +57,14 @@ public final class BeliefViews {
     return blocks;
   }
 
-  /** What speaks for and against one cause, and what it has the machine do. */
+  /** What speaks for and against one cause, and the effects that it has on the machine. */
   List<Block> of(Moment moment, Cause cause) {
     List<Block> blocks = new ArrayList<>(accounts.forAndAgainst(moment, cause));
     blocks.addAll(effects.of(moment.trail(), cause));
     return blocks;
   }
 
-  /** Besides, what the leading cause makes of what the machine does. */
+  /** Adds the effects that the leading cause has on the machine. */
   List<Block> withEffects(List<Block> why, Moment moment) {
     List<Block> blocks = new ArrayList<>(why);
     leading(moment, 1).forEach(cause -> blocks.addAll(effects.of(moment.trail(), cause)));

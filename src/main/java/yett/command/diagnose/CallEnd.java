@@ -15,7 +15,7 @@ import yett.interview.Tending;
 import yett.knowledge.Pressing;
 import yett.knowledge.Role;
 
-/** Ends of a call that can come at any prompt, because the caller brings them. */
+/** Endings of a call that the caller can bring about at any prompt. */
 public final class CallEnd {
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -32,9 +32,9 @@ public final class CallEnd {
   }
 
   /**
-   * Asks whether it was seen to run, what did it, and closes.
+   * Asks whether the gate was seen to run and what put it right, and closes the call.
    *
-   * @param words as they were said, if they are not kept yet
+   * @param words the caller's words, if they are not stored yet
    */
   public void worksAgain(Optional<String> words) {
     if (!isCall()) {
@@ -89,7 +89,7 @@ public final class CallEnd {
     return seen;
   }
 
-  /** The caller wants nobody any more, or cannot be reached. */
+  /** Ends the call because the caller no longer wants anybody, or cannot be reached. */
   void broughtBy(Words.Wish wish, String why) {
     if (!isCall()) {
       sitting.say("These words end a call, and this is not a call.");

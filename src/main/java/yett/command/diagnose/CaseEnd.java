@@ -7,9 +7,9 @@ import yett.interview.Step;
 import yett.wording.StepWords;
 import yett.wording.Wording;
 
-/** How a case ends: handed over, out of service, or with the gate back in service. */
+/** Ends a case: handed over, out of use, or with the gate back in service. */
 record CaseEnd(Sitting sitting, Questions questions) {
-  /** Stands above the steps by which a gate is given back. */
+  /** Put before the steps for giving the gate back. */
   static final String LAST = " Now hand it back, in this order:";
 
   void makeSafe(Step.MakeSafe step) {
@@ -33,7 +33,8 @@ record CaseEnd(Sitting sitting, Questions questions) {
   }
 
   /**
-   * Nobody looks for the fault where somebody was hurt, before whoever leads the inquiry allows.
+   * Keeps the case open after an accident. Nobody looks for the fault until the person who leads
+   * the inquiry allows it.
    */
   private void keepOpen() {
     sitting.say(

@@ -1,6 +1,6 @@
 package yett.command.diagnose;
 
-/** The person leaves the case, from whatever prompt; everything is stored already. */
+/** Thrown when the person leaves the case at any prompt. Everything is already stored. */
 public final class CaseLeftException extends RuntimeException {
   public CaseLeftException() {
     super("put aside", null, false, false);

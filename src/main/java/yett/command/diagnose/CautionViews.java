@@ -10,18 +10,18 @@ import yett.console.SignalWord;
 import yett.knowledge.Caution;
 import yett.knowledge.RuleBase;
 
-/** Cautions as they are read: in full the first time at a sitting, from then on as a reminder. */
+/** Shows cautions: in full the first time in a sitting, afterwards as a reminder. */
 public final class CautionViews {
   private final RuleBase base;
 
-  /** Shown in full already. */
+  /** Cautions that were shown in full. */
   private final Set<String> cautioned = new HashSet<>();
 
   public CautionViews(RuleBase base) {
     this.base = base;
   }
 
-  /** For whoever reads them on the screen. */
+  /** The cautions for a person who reads them on the screen. */
   public List<Block> written(List<Caution> cautions) {
     List<Block> blocks = new ArrayList<>();
     for (Caution caution : cautions) {
@@ -33,7 +33,7 @@ public final class CautionViews {
     return blocks;
   }
 
-  /** For somebody on the telephone: to read out, in everyday words, once. */
+  /** The cautions to read out on the telephone, in everyday words, each once. */
   public List<Block> spoken(List<Caution> cautions) {
     Map<String, String> lay = base.telephone().cautions();
     List<Block> blocks = new ArrayList<>();

@@ -12,15 +12,15 @@ import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.wording.StepWords;
 
-/** The checks that are open now, and one of them taken next because the person wants it. */
+/** Shows the checks that are open now, and takes the one next that the person chooses. */
 final class CheckList {
-  /** So many stand on a page of 24 lines, each with what it tells and costs. */
+  /** Checks on a page of 24 lines, each with what it tells and what it costs. */
   private static final int PAGE = 5;
 
   private final Sitting sitting;
   private final FirstWords first;
 
-  /** Ids of the list that was shown last, in its order. */
+  /** Ids of the list that was shown last, in the same order. */
   private List<String> shown = List.of();
 
   private final NamedCards<Check> names;
@@ -40,12 +40,12 @@ final class CheckList {
     return sitting.moment();
   }
 
-  /** The checks as they stand. */
+  /** The open checks in the present state of the case. */
   OpenChecks open() {
     return new OpenChecks(sitting.open().interview().expertise(), moment());
   }
 
-  /** Page by page; a number takes that check next. */
+  /** Shows the list page by page. Typing a number takes that check next. */
   void show() {
     if (comesFirst()) {
       return;
@@ -75,7 +75,10 @@ final class CheckList {
     }
   }
 
-  /** A number of the list, 0 to go back, empty to go on; what goes at every prompt goes here. */
+  /**
+   * Reads a number of the list, 0 to go back, or empty for the next page. Requests work here as at
+   * every prompt.
+   */
   private Prompt.Reading<Optional<Integer>> read(String line, int most) {
     if (line.isEmpty() || line.equals("0")) {
       return Prompt.Reading.of(line.isEmpty() ? Optional.empty() : Optional.of(0));
@@ -91,7 +94,10 @@ final class CheckList {
     return moment() == before ? Prompt.Reading.again("") : Prompt.Reading.of(Optional.of(0));
   }
 
-  /** Before the complaint is known there is nothing to choose by. */
+  /**
+   * Whether the step at hand has to be done first, which is then said. Before the complaint is
+   * known there is nothing to choose by.
+   */
   private boolean comesFirst() {
     Step step = moment().step();
     boolean begun = moment().state().told().histories().isPresent();
@@ -102,7 +108,7 @@ final class CheckList {
     return true;
   }
 
-  /** Takes a check next, by its number in the last list, its id or words of it. */
+  /** Takes a check next, named by its number in the last list, its id or words of it. */
   void ask(String words) {
     String text =
         words.isEmpty() ? sitting.line("Which check? Its number, or words from it") : words;
@@ -131,7 +137,7 @@ final class CheckList {
     }
   }
 
-  /** Takes a check next, or says why it cannot be. */
+  /** Takes a check next, or says why that is not possible. */
   void next(Check check) {
     Interview interview = sitting.open().interview();
     new Request(interview, moment())

@@ -17,7 +17,10 @@ import yett.wording.StepWords;
 import yett.wording.UsualRangeWords;
 import yett.wording.Wording;
 
-/** A check or a proof as a question: what to do, what is usual, and what each answer would tell. */
+/**
+ * Shows a check or a proof as a question: what to do, what is usual, and what each answer would
+ * mean.
+ */
 record CheckViews(RuleBase base, CautionViews cautions) {
   List<Block> ask(Step.Ask step, Moment moment, int number) {
     Check check = step.check();
@@ -41,7 +44,7 @@ record CheckViews(RuleBase base, CautionViews cautions) {
     return blocks;
   }
 
-  /** Why it comes up, where that is more than its worth. */
+  /** Why the check comes up, if for another reason than what it tells. */
   static Optional<Block> occasion(Occasion occasion) {
     return Optional.of(StepWords.occasion(occasion))
         .filter(words -> !words.isEmpty())
@@ -54,8 +57,9 @@ record CheckViews(RuleBase base, CautionViews cautions) {
   }
 
   /**
-   * The possible answers with their chance and what each would make most probable of what is left;
-   * a proof, and what a repair entails, are to pass: they look for nothing.
+   * The possible answers, each with its chance and with the cause that would then be most probable.
+   * The latter is left out for a proof and for a check after a repair, because these are not made
+   * to find a cause.
    */
   private Block answers(Step.Ask step, Moment moment) {
     Check check = step.check();

@@ -7,10 +7,10 @@ import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
 import yett.console.Block;
 
-/** Which of some things a person means. */
+/** Asks which of several things a person means. */
 record Choices(Sitting sitting) {
 
-  /** One of several things by its number; empty if none of them is meant. */
+  /** Asks for one of several things by its number; empty if none of them is meant. */
   <T> Optional<T> of(String heading, List<T> things, Function<T, String> words) {
     sitting.show(Block.heading(heading), Block.numbered(things.stream().map(words).toList()));
     return sitting.until(
@@ -27,7 +27,7 @@ record Choices(Sitting sitting) {
                                 + ", or just press Enter.")));
   }
 
-  /** What was meant: the one thing, once the person says so, or one of several. */
+  /** Asks whether the only thing is meant, or which of several; empty if none is. */
   <T> Optional<T> confirm(List<T> things, Function<T, String> words) {
     if (things.size() > 1) {
       return of("Which do you mean?", things, words);
@@ -43,7 +43,7 @@ record Choices(Sitting sitting) {
     return right ? Optional.of(things.get(0)) : Optional.empty();
   }
 
-  /** The same of things that words were understood as: one, several or none. */
+  /** The same where several of the things may be meant. */
   <T> List<T> several(List<T> things, Function<T, String> words) {
     if (things.size() == 1) {
       return confirm(things, words).stream().toList();

@@ -13,11 +13,14 @@ import yett.interview.Moment;
 import yett.wording.CallWords;
 
 /**
- * Whoever goes on with a case is asked first whether the gate still stands as it was left. Only
- * somebody who never went away can say so; everybody else sees to it step by step.
+ * Asks a person who resumes a case whether the gate is still as it was left. Only somebody who
+ * never went away can confirm that; everybody else checks it step by step.
  */
 record ComingBack(Sitting sitting, Questions questions) {
-  /** Nobody remembers for longer that they kept lock and key in sight; a judgement. */
+  /**
+   * Longest absence after which somebody is asked whether they kept lock and key in sight. A
+   * judgement.
+   */
   private static final Duration SHORT = Duration.ofMinutes(30);
 
   void ask() {

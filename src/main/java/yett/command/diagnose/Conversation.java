@@ -40,33 +40,37 @@ public final class Conversation {
   }
 
   /**
-   * Somebody calls once more about the same: their words are heard before anything is asked.
+   * Continues the case because the caller rings again. Their words are taken up before anything is
+   * asked.
    *
-   * @param said what they have said already
+   * @param said what they have already said
    */
   Conversation ringsAgain(List<Event> said) {
     calling.ringsAgain(said);
     return this;
   }
 
-  /** The server is away: the case has a number of this computer, and gets another one. */
+  /**
+   * Says at the end that this case is stored on this computer because the server is away, and will
+   * get another number there.
+   */
   Conversation keptHere() {
     keptHere = true;
     return this;
   }
 
-  /** The open case that this call turned out to be about, in which it goes on. */
+  /** The open case to which this call turned out to belong, and in which it continues. */
   Optional<CaseId> goesOnIn() {
     return calling.goesOnIn();
   }
 
-  /** Somebody goes on with a case that was left: first with the gate as it was left. */
+  /** Resumes a case that was left. The state of the gate is checked first. */
   Conversation comesBack() {
     first = back::ask;
     return this;
   }
 
-  /** Goes on until the case is closed or the person leaves; every answer is stored at once. */
+  /** Runs until the case is closed or the person leaves. Every answer is stored at once. */
   public void run() {
     try {
       first.run();
@@ -74,11 +78,11 @@ public final class Conversation {
         try {
           turn(sitting.moment());
         } catch (MovedOnException e) {
-          // The case is looked at again.
+          // The loop looks at the case again.
         }
       }
     } catch (Sending.Dispatched e) {
-      // Everything was said; whoever is sent goes on with the case.
+      // Everything was said; the person who is sent continues the case.
     } catch (CaseLeftException e) {
       sitting.show(Block.blank(), Block.paragraph(keptHere ? savedHere() : saved()));
     }
@@ -96,7 +100,10 @@ public final class Conversation {
             : "");
   }
 
-  /** A number of this computer is that of another case on the server. */
+  /**
+   * The closing words for a case stored on this computer. They do not name it for resuming, because
+   * on the server its number belongs to another case.
+   */
   private String savedHere() {
     return "Saved on this computer. Nothing that was answered is lost. When the server"
         + " answers, go on with it under the number that it gets there; calls shows it."
@@ -105,13 +112,16 @@ public final class Conversation {
         + " is the sheet for a technician.";
   }
 
-  /** What still waits for the server has one more try; then the next start of the program has. */
+  /**
+   * Tries once more to deliver what waits for the server; otherwise the next start of the program
+   * does.
+   */
   private void leave() {
     if (sitting.open().waiting() > 0) {
       try {
         sitting.sharing().tell(sitting.open().deliver());
       } catch (CaseLeftException e) {
-        // Nobody is there to settle two answers: both are in the record.
+        // Nobody is there to decide between two answers; both are in the record.
       }
     }
     if (sitting.open().waiting() > 0) {

@@ -16,7 +16,7 @@ import yett.interview.Moment;
 import yett.knowledge.Check;
 import yett.wording.Wording;
 
-/** Changes earlier answers; each counts where it stood. */
+/** Changes earlier answers. A changed answer keeps the place of the earlier one. */
 public final class Corrections {
   private final Sitting sitting;
 
@@ -24,13 +24,13 @@ public final class Corrections {
     this.sitting = sitting;
   }
 
-  /** Something that was said and can be said anew. */
+  /** An earlier answer that can be given again. */
   record Said(String id, String text, Runnable again) {}
 
   /**
-   * Lets the person pick an answer and give it again.
+   * Lets the person choose an answer and give it again.
    *
-   * @param words of its question, as far as they were typed; may be empty
+   * @param words of its question, as typed; may be empty
    */
   public void choose(String words) {
     List<Said> all = said();
@@ -78,7 +78,7 @@ public final class Corrections {
         .ifPresent(s -> s.again().run());
   }
 
-  /** A question with the answer that was given to it. */
+  /** A question with its answer. */
   public String told(CaseState.Answered answered) {
     return sitting.base().checks().get(answered.check()).ask() + " " + shown(answered);
   }
@@ -96,7 +96,7 @@ public final class Corrections {
     return "(" + shown + ")";
   }
 
-  /** Asks a question that was answered before, for another answer. */
+  /** Asks an answered question once more. */
   public void again(CaseState.Answered answered) {
     Check check = sitting.base().checks().get(answered.check());
     sitting.show(Block.paragraph(Text.strong(check.ask())));
@@ -113,7 +113,7 @@ public final class Corrections {
             });
   }
 
-  /** Empty to leave it as it was. */
+  /** Reads the new answer; its value is empty if the answer stays as it was. */
   private static Prompt.Reading<Optional<Answer>> read(Check check, String line) {
     if (line.isEmpty()) {
       return Prompt.Reading.of(Optional.empty());

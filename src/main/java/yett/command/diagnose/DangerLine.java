@@ -9,17 +9,20 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.saying.DangerSayings.Danger;
 
-/** What is typed at a list of dangers, without asking back. */
+/** Reads a line that was typed at the list of dangers, as far as it is clear without asking. */
 record DangerLine(String text, List<Danger> dangers) {
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}([\\s,;]+\\d{1,3})*[\\s,;]*");
 
-  /** Nobody can say of these. */
+  /** Says that nobody can tell about these dangers. */
   private static final Pattern UNKNOWN =
       Pattern.compile("(?:unknown|cannot tell)\\s+(" + NUMBERS + ")");
 
   private static final Pattern ALL_UNKNOWN = Pattern.compile("(?:unknown|cannot tell)\\s+all");
 
-  /** As the whole line: "no" alone may be the answer to something else. */
+  /**
+   * Words for "none of them". Only as the whole line; "no" is left out, because it may answer
+   * another question.
+   */
   private static final Set<String> NONE = Set.of("0", "none", "nothing");
 
   static DangerLine of(String line, List<Danger> dangers) {
@@ -34,7 +37,7 @@ record DangerLine(String text, List<Danger> dangers) {
     return NONE.contains(text);
   }
 
-  /** Those of which nobody can say; empty if the line does not say so. */
+  /** The dangers about which nobody can tell; empty if the line does not say so. */
   Optional<Set<Danger>> unsure() {
     if (ALL_UNKNOWN.matcher(text).matches()) {
       return Optional.of(new LinkedHashSet<>(dangers));
@@ -47,7 +50,7 @@ record DangerLine(String text, List<Danger> dangers) {
     return NUMBERS.matcher(text).matches();
   }
 
-  /** Those whose numbers the line has; empty if there is no such number on the list. */
+  /** The dangers whose numbers the line has; empty if one of the numbers is not on the list. */
   Optional<Set<Danger>> picked() {
     return numbered(text);
   }

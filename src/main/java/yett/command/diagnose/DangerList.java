@@ -16,12 +16,12 @@ import yett.knowledge.Role;
 import yett.saying.DangerSayings.Danger;
 
 /**
- * The list of dangers at a prompt. Only 0 and the one word "none" or "nothing" say that there is no
- * danger, and only numbers say which there are. All other words are read for danger and asked back,
- * because "none of the men can free him" begins with "none" too.
+ * Asks the list of dangers. Only 0 and the single words "none" and "nothing" mean that there is no
+ * danger, and only numbers say which dangers there are. All other words are searched for dangers
+ * and asked about, because "none of the men can free him" begins with "none" too.
  */
 public final class DangerList {
-  /** Answers to a question that was not asked: they tell nothing that is worth keeping. */
+  /** Answers to a question that was not asked. They say nothing and are not stored. */
   private static final Set<String> YES_OR_NO = Set.of("no", "yes", "nope", "yeah", "ok", "okay");
 
   private final Sitting sitting;
@@ -36,7 +36,7 @@ public final class DangerList {
     this.back = new AskingBack(sitting);
   }
 
-  /** Asks until the list is answered, or a wish leads elsewhere. */
+  /** Asks until the list is answered, or a request leads elsewhere. */
   public void ask(Step.AskDangers step) {
     List<Danger> dangers = new ArrayList<>();
     step.dangers()
@@ -104,22 +104,28 @@ public final class DangerList {
     }
   }
 
-  /** Here all words are told; "tell" before them adds nothing. */
+  /**
+   * The line without a leading "tell", which means nothing here because all words are taken as
+   * told.
+   */
   private static String told(String line) {
     String words = Words.Wish.TELL.after(line);
     boolean tell = Words.wish(line).equals(Optional.of(Words.Wish.TELL)) && !words.isEmpty();
     return tell ? words : line;
   }
 
-  /** Whether each is the answer to another question; of two that are not, the graver counts. */
+  /**
+   * Whether each danger answers another question. Of two that answer the same one, the graver has
+   * to be chosen.
+   */
   private static boolean areSeparate(Collection<Danger> picked) {
     return picked.stream().map(d -> d.check().id()).distinct().count() == picked.size();
   }
 
   /**
-   * What was said in words is kept with the answers.
+   * Stores the answers together with what was said in words.
    *
-   * @param unsure what nobody can say, which is no "no"
+   * @param unsure dangers about which nobody can tell; that does not count as "no"
    */
   private void record(
       Step.AskDangers step, Set<Danger> so, Set<Danger> unsure, List<String> words) {

@@ -13,7 +13,7 @@ import yett.knowledge.Repair;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** Points at which the person decides how the case goes on. */
+/** Asks the person to decide how the case continues. */
 record Decisions(Sitting sitting, Questions questions) {
   void settle(Step.Settle step) {
     Corrections corrections = new Corrections(sitting);
@@ -69,7 +69,7 @@ record Decisions(Sitting sitting, Questions questions) {
                         : new Event.GaveUp("a proof failed: " + step.proof().ask())));
   }
 
-  /** A line of what can be done when asking has stopped paying. */
+  /** One of the possible decisions when further checks are no longer worth their cost. */
   private record Choice(String word, String text, Event event) {}
 
   void takeStock(Step.TakeStock step) {

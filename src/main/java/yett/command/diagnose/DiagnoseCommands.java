@@ -22,7 +22,7 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Role;
 
-/** {@code diagnose} and {@code resume}: a new case, and one that goes on where it was left. */
+/** {@code diagnose} and {@code resume}: begin a new case, or continue one where it was left. */
 public record DiagnoseCommands(Desk desk, Console console) {
   private static final String DIAGNOSE =
       "Usage: diagnose [GATE] [--as caller|trainee|technician|electrician]. GATE is the name of "
@@ -122,7 +122,8 @@ public record DiagnoseCommands(Desk desk, Console console) {
   }
 
   /**
-   * What was handed over, or left, is gone on with by whoever came: dangers first, then its state.
+   * Continues a case that was handed over or left: dangers are asked about first, then the state of
+   * the gate.
    */
   private void takeUp(OpenCase open, String left, Event... how) {
     console.say(

@@ -9,10 +9,11 @@ import yett.interview.Conflict;
 import yett.interview.Moment;
 
 /**
- * Answers that hardly fit together: which of them is looked at again is asked while one is there.
+ * Asks which of several answers that hardly fit together should be looked at again, while somebody
+ * is there.
  */
 record Disagreement(Sitting sitting) {
-  /** Asks, if answers have come to disagree since then. */
+  /** Asks if answers have come into disagreement since that moment. */
   void ask(Moment before) {
     Moment now = sitting.moment();
     Optional<Conflict> conflict =

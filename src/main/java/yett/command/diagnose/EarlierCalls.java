@@ -18,12 +18,14 @@ import yett.interview.CallLog;
 import yett.interview.CaseState;
 import yett.wording.CallWords;
 
-/** What earlier calls are worth to the next one: which gate it is, and the case that is open. */
+/**
+ * Finds from earlier calls which gate a new call is about, and which of its cases is still open.
+ */
 record EarlierCalls(Casebook casebook, Console console) {
-  /** So many gates can be told apart at one look. */
+  /** How many gates are offered, so that they can be seen at a glance. */
   static final int MOST = 9;
 
-  /** The gates of cases that know this caller, number or place; the newest first. */
+  /** The gates of cases that know this caller, number or place, the newest first. */
   List<String> gates(String typed) {
     String sought = typed.strip().toLowerCase(Locale.ROOT);
     if (sought.length() < 3) {
@@ -54,7 +56,10 @@ record EarlierCalls(Casebook casebook, Console console) {
     return CallLog.of(OpenCase.entries(casebook.events(id)));
   }
 
-  /** Which of these gates; empty inside if it is none of them, empty if the person leaves. */
+  /**
+   * Asks which of these gates it is. The inner value is empty if it is none of them, the outer one
+   * if the person leaves.
+   */
   Optional<Optional<String>> pick(List<String> gates) {
     console.show(
         Block.paragraph(
@@ -74,7 +79,7 @@ record EarlierCalls(Casebook casebook, Console console) {
                             Prompt.Reading.again("Type one of the numbers, or just press Enter.")));
   }
 
-  /** The open case of this gate to go on with; empty for a new one. */
+  /** Asks which open case of this gate to continue; empty for a new one. */
   Optional<CaseId> goOn(String gate) {
     List<CaseSummary> open =
         casebook.casesAt(gate).stream()
@@ -103,7 +108,7 @@ record EarlierCalls(Casebook casebook, Console console) {
         .flatMap(id -> id);
   }
 
-  /** An inspection is nothing that a caller goes on with. */
+  /** Whether the case is an inspection, which a caller cannot continue. */
   private boolean isInspection(CaseId id) {
     return CaseState.of(OpenCase.entries(casebook.events(id))).isInspection();
   }

@@ -9,11 +9,11 @@ import yett.saying.Sayings;
 import yett.saying.Tellings;
 
 /**
- * What understands words at a console. It is made ready in the background, and only when words are
- * to come: a case that is answered by numbers never pays for it.
+ * Loads what is needed to understand words at a console. It loads in the background, and only when
+ * words are expected, so that a case answered by numbers needs no time for it.
  */
 public final class Ears {
-  /** Of the last rule base: case after case is heard with the same ears. */
+  /** What was loaded for the last rule base, kept for the next case. */
   private static Made last = new Made(null, null);
 
   private final RuleBase base;
@@ -22,7 +22,7 @@ public final class Ears {
     this.base = base;
   }
 
-  /** Begins to get ready, because somebody is about to speak. */
+  /** Starts loading, because somebody is about to use words. */
   public void prepare() {
     made(base);
   }
@@ -35,8 +35,8 @@ public final class Ears {
   }
 
   /**
-   * Waits for what is being made ready, at most a second or two: the library of meanings takes the
-   * whole process down if that ends while it is being loaded.
+   * Waits for the loading to end, a second or two at most. If the program ended meanwhile, the
+   * library of the language model would crash the process.
    */
   public static void settle() {
     CompletableFuture<Hearing> begun = begun();
@@ -67,7 +67,7 @@ public final class Ears {
     return new DangerSayings(hearing());
   }
 
-  /** Why words are understood less well here; empty if they are not. */
+  /** Why words are understood less well here; empty if they are understood fully. */
   public Optional<String> withoutMeanings() {
     return hearing().withoutMeanings();
   }

@@ -13,7 +13,7 @@ import yett.knowledge.RuleBase;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** What the machine does, by the answers, as far as a cause has it do that. */
+/** Shows what the machine does according to the answers, as far as a cause explains it. */
 record EffectViews(RuleBase base) {
   private static final int MOST_SEEN = 3;
   private static final int MOST_UNSEEN = 2;

@@ -16,7 +16,9 @@ import yett.knowledge.SetUp;
 import yett.wording.InspectionWords;
 import yett.wording.Wording;
 
-/** The end of an inspection: what was found, what to do about it, and what nobody looked at. */
+/**
+ * Shows the end of an inspection: what was found, what to do about it, and what was not inspected.
+ */
 record FindingsViews(RuleBase base) {
 
   /** What was found, and what to do about it. */
@@ -53,7 +55,10 @@ record FindingsViews(RuleBase base) {
     return blocks;
   }
 
-  /** Proofs that were not made are told with how the gate is left. */
+  /**
+   * What was not inspected. Proofs that were not made are shown with the state in which the gate is
+   * left.
+   */
   private List<Block> notInspected(Moment moment, Inspection inspection) {
     var open = inspection.results(Verdict.OPEN).stream().filter(r -> !r.isProof()).toList();
     if (open.isEmpty()) {
@@ -96,7 +101,7 @@ record FindingsViews(RuleBase base) {
     return moment.state().role().may(result.check().who());
   }
 
-  /** Who could make what is for somebody better qualified. */
+  /** The role that could make the checks for which this person is not qualified. */
   private static Optional<Role> reserved(Moment moment, List<Inspection.Result> open) {
     return open.stream()
         .filter(r -> !mayMake(moment, r))

@@ -4,7 +4,7 @@ import yett.interview.Purpose;
 import yett.interview.Step;
 import yett.wording.StepWords;
 
-/** What has to come before a wish is granted, as the end of a sentence. */
+/** Names the step that has to come before a request, as the end of a sentence. */
 record FirstWords(StepWords words) implements Step.Visitor<String> {
   private static final String END = "the end of the case";
 

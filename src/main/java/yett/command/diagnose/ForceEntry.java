@@ -24,7 +24,7 @@ import yett.wording.ForceWords;
 import yett.worksheet.InputException;
 import yett.worksheet.force.CurveFile;
 
-/** Forces that are measured in a proof: typed, or read from the file of a meter. */
+/** Takes the forces measured in a proof, typed or read from the file of a meter. */
 record ForceEntry(Sitting sitting) {
   private static final String FORM =
       "force GAP HEIGHT FORCE TIME, such as: force 50 low 380 N 420 ms; or with the meter's file:"
@@ -41,7 +41,7 @@ record ForceEntry(Sitting sitting) {
   private static final Pattern WITHOUT_TIME =
       Pattern.compile("[\\d.,]+\\s*(?:N|kN|lbf)?", Pattern.CASE_INSENSITIVE);
 
-  /** What was measured so far, and how to enter more; nothing at other checks. */
+  /** Lines with what was measured so far, and how to enter more; empty for other checks. */
   static List<Block.Row> rows(Check check, Moment moment) {
     List<Block.Row> rows = new ArrayList<>();
     if (Forces.PROOFS.contains(check.id())) {
@@ -53,7 +53,10 @@ record ForceEntry(Sitting sitting) {
     return rows;
   }
 
-  /** Whether the line tells of a force; if so, it is kept, or it is said why not. */
+  /**
+   * Stores the force if the line gives one, or says why not. Returns whether the line was about a
+   * force.
+   */
   boolean take(Check check, String line) {
     if (!Forces.PROOFS.contains(check.id())
         || !line.strip().toLowerCase(Locale.ROOT).matches("force(\\s.*)?")) {
@@ -75,7 +78,7 @@ record ForceEntry(Sitting sitting) {
     return true;
   }
 
-  /** Whether an answer cannot be, as the meter says otherwise; if so, that is said. */
+  /** Whether an answer contradicts the meter; if so, that is said. */
   boolean forbids(Check check, Optional<Answer> answer) {
     boolean forbidden =
         answer.filter(a -> a.is(Check.PASS)).isPresent()

@@ -14,9 +14,11 @@ import yett.console.Console;
 import yett.desk.GateMemory;
 import yett.knowledge.Role;
 
-/** Which gate a new case is for: by its name or number, or by what earlier calls tell. */
+/** Finds the gate for a new case: by its name or number, or from earlier calls. */
 record GateChoice(Casebook casebook, Console console, EarlierCalls earlier) {
-  /** The gate's name: from the command line, from those known, or typed. */
+  /**
+   * The gate's name: from the command line, from those known, or typed; empty if the person leaves.
+   */
   Optional<String> of(String typed, Role role) {
     List<SiteRecord> sites = casebook.sites();
     if (!typed.isEmpty()) {
@@ -39,7 +41,10 @@ record GateChoice(Casebook casebook, Console console, EarlierCalls earlier) {
         .flatMap(gate -> known.contains(gate) ? Optional.of(gate) : meant(gate, sites, role));
   }
 
-  /** By its name; on a call by who called about it before, and where it is, too. */
+  /**
+   * The gate that the typed words mean: by its name and, on a call, by earlier callers and its
+   * place.
+   */
   private Optional<String> meant(String typed, List<SiteRecord> sites, Role role) {
     boolean named = sites.stream().anyMatch(s -> s.id().equals(typed));
     List<String> may = named || role != Role.CALLER ? List.of() : mayBe(typed, sites);
@@ -49,7 +54,7 @@ record GateChoice(Casebook casebook, Console console, EarlierCalls earlier) {
     return earlier.pick(may).map(picked -> picked.orElse(typed));
   }
 
-  /** Gates that are called nearly so, and those of earlier calls. */
+  /** Gates with a similar name, and those of earlier calls. */
   private List<String> mayBe(String typed, List<SiteRecord> sites) {
     List<String> inUse =
         sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id).toList();

@@ -15,7 +15,7 @@ import yett.knowledge.InspectionKind;
 import yett.knowledge.Names;
 import yett.knowledge.Role;
 
-/** {@code inspect}: a gate gone through place by place, when it is mounted and once a year. */
+/** {@code inspect}: inspects a gate place by place, at commissioning and once a year. */
 public record InspectCommands(Desk desk, Console console) {
   private static final String INSPECT =
       "Usage: inspect [GATE] [--for commissioning|service] [--as trainee|technician|electrician]."

@@ -14,7 +14,7 @@ import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.wording.StepWords;
 
-/** What is done at the steps of an inspection. */
+/** Handles the steps of an inspection. */
 final class Inspecting {
   private static final String REMARK = "remark ";
 
@@ -32,7 +32,7 @@ final class Inspecting {
     this.looks = new LookList(sitting, wishes, new InspectionRounds(sitting, views));
   }
 
-  /** At all other steps, what is done in any case. */
+  /** Handles the steps of an inspection itself and passes all others on. */
   Step.Visitor<Runnable> of(Step.Visitor<Runnable> otherwise) {
     return new Turn(otherwise);
   }

@@ -7,7 +7,10 @@ import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.RuleBase;
 
-/** A round of looks of an inspection: nothing is suspected, and each look passes or not. */
+/**
+ * Shows a round of looks in an inspection. No cause is suspected there, and each look passes or
+ * fails.
+ */
 final class InspectionRounds extends RoundViews {
   private final RuleBase base;
   private final InspectionViews views;

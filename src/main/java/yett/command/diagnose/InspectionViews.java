@@ -18,7 +18,7 @@ import yett.wording.InspectionWords;
 import yett.wording.UsualRangeWords;
 import yett.wording.Wording;
 
-/** The screens of an inspection: what is asked at one place, and what was made of the answers. */
+/** The screens of an inspection: what is asked at one place, and the verdict on the answers. */
 record InspectionViews(RuleBase base, CautionViews cautions) {
   Inspection inspection(Moment moment) {
     return Inspection.of(base, moment).orElseThrow();
@@ -28,7 +28,7 @@ record InspectionViews(RuleBase base, CautionViews cautions) {
     return new InspectionWords(base, moment, ZoneId.systemDefault());
   }
 
-  /** A measurement, a proof, or a look by itself. */
+  /** Shows a measurement, a proof, or a single look. */
   List<Block> ask(Step.Ask step, Moment moment) {
     Check check = step.check();
     Inspection inspection = inspection(moment);
@@ -69,7 +69,7 @@ record InspectionViews(RuleBase base, CautionViews cautions) {
     return new Block.Numbered(items);
   }
 
-  /** What was made of answers that were just given; nothing more is said of what passed a look. */
+  /** The verdicts on answers that were just given. Looks that passed are not mentioned. */
   List<Block> taken(Moment after, List<String> checks) {
     List<Block> blocks = new ArrayList<>();
     Inspection inspection = inspection(after);

@@ -14,11 +14,17 @@ import yett.saying.DangerSayings.Danger;
 import yett.saying.Thing;
 import yett.wording.Wording;
 
-/** What a case knows of dangers before they are asked about: what was said, and what stands. */
+/**
+ * Finds what a case already knows of dangers before they are asked about: what was said, and what
+ * was reported.
+ */
 record KnownDangers(Sitting sitting) {
   private static final int MOST_TOLD = 3;
 
-  /** What was said since these dangers were asked about last, or from the first words on. */
+  /**
+   * Dangers that the words may mean that were said since these dangers were last asked about; all
+   * words if they never were.
+   */
   List<Danger> told(Step.AskDangers step, List<Danger> dangers) {
     CaseState state = sitting.moment().state();
     long asked =
@@ -36,8 +42,9 @@ record KnownDangers(Sitting sitting) {
   }
 
   /**
-   * What was reported in this case, is now said to be none, and was not mended since: a gate that
-   * is dead at the moment moves by itself no less for it. One key is not enough to end it.
+   * Dangers that were reported in this case, are now answered with "none", and have not been
+   * repaired since. A gate that does not move at present may still move by itself. The person has
+   * to type a word to say that the danger is over; one key is not enough.
    */
   List<Danger> kept(Step.AskDangers step, Map<String, Answer> answers) {
     CaseState state = sitting.moment().state();
@@ -63,7 +70,10 @@ record KnownDangers(Sitting sitting) {
     return line.strip().equalsIgnoreCase("over") ? List.of() : reported;
   }
 
-  /** Whether an answer stops the work now; a scene that is kept has a question of its own. */
+  /**
+   * Whether the answer to this event stops the work now. After an accident, where the scene is
+   * kept, another question decides that.
+   */
   private boolean stops(long event) {
     return sitting.moment().judgement().stops().stream()
         .filter(s -> s.event() == event)

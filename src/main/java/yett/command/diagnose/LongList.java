@@ -5,8 +5,8 @@ import java.util.List;
 import yett.console.Block;
 
 /**
- * A list of which several may be picked, a page at a time where a window would scroll; in a pipe it
- * is shown whole.
+ * A list from which several entries may be chosen. It is shown a page at a time if it does not fit
+ * the window; in a pipe it is shown whole.
  */
 public final class LongList {
   /** The word that shows the next page. */
@@ -27,18 +27,18 @@ public final class LongList {
     return new LongList(sitting, List.of(Block.heading(heading), Block.paragraph(text)), names);
   }
 
-  /** From the beginning. */
+  /** Shows the first page. */
   void show() {
     shown = 0;
     next();
   }
 
-  /** Whether there is more that was not shown yet. */
+  /** Whether there are entries that were not shown yet. */
   boolean hasMore() {
     return shown < pages.size();
   }
 
-  /** Shows the next page if the line asks for it and there is one. */
+  /** Shows the next page if the line asks for it and there is one; returns whether it did. */
   boolean turns(String line) {
     boolean turns = hasMore() && line.strip().equalsIgnoreCase(MORE);
     if (turns) {
@@ -51,7 +51,7 @@ public final class LongList {
     sitting.show(pages.get(shown++));
   }
 
-  /** With how the rest is reached, if there is any. */
+  /** The prompt, with how to see the rest if there is any. */
   String prompt(String prompt) {
     return hasMore() ? prompt + ", " + MORE + " for the rest of the list" : prompt;
   }

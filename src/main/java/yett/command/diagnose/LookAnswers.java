@@ -10,9 +10,14 @@ import yett.interview.Answer;
 import yett.interview.Moment;
 import yett.knowledge.Check;
 
-/** What the looks of a round show that are out of the ordinary, asked one after the other. */
+/** Asks, one after the other, what each look of a round that is out of the ordinary shows. */
 record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
-  /** Asks what is not said yet; false if a wish led elsewhere. */
+  /**
+   * Asks for the outcomes that are still missing; false if a request led elsewhere.
+   *
+   * @param said by position of the look; empty where the look is out of the ordinary and its
+   *     outcome is not known yet. The answers are added here
+   */
   boolean complete(Moment moment, List<Check> looks, Map<Integer, Optional<Answer>> said) {
     for (int i = 0; i < looks.size(); i++) {
       Check check = looks.get(i);
@@ -31,14 +36,14 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
     return true;
   }
 
-  /** Of two outcomes it is the other. */
+  /** The only outcome that is out of the ordinary, if the look has just two. */
   private static Optional<Answer> other(Check check) {
     return check.outcomes().size() == 2
         ? Optional.of(new Answer.Chosen(check.outcomes().get(1).id()))
         : Optional.empty();
   }
 
-  /** An answer to one look, by its letter or its words. */
+  /** Reads the answer to one look by its letter or its words. */
   static HeardAnswer of(Check check, String text) {
     String line = text.strip().toLowerCase(Locale.ROOT);
     int index = line.matches("[a-z]") ? line.charAt(0) - 'a' : -1;
@@ -47,7 +52,7 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
         : HeardAnswer.lettered(check, line);
   }
 
-  /** Empty if a wish led elsewhere. */
+  /** Asks for the outcome of one look; empty if a request led elsewhere. */
   private Optional<Answer> outcome(Moment moment, Check check) {
     sitting.show(views.outcomes(check));
     while (true) {

@@ -15,7 +15,7 @@ import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Check;
 
-/** A round of looks at a prompt: Enter says that all is ordinary, numbers say what is not. */
+/** Asks a round of looks: Enter says that all looks are ordinary, numbers say which are not. */
 final class LookList {
   private static final Pattern REMARK = Pattern.compile("(?i)remark\\s+(\\d{1,2})\\s+(\\S.*)");
 
@@ -24,10 +24,10 @@ final class LookList {
   private final RoundViews views;
   private final LookAnswers answers;
 
-  /** Of an inspection, on looks of this round. */
+  /** Remarks on looks of this round, made during an inspection. */
   private final List<Event> remarks = new ArrayList<>();
 
-  /** The place whose looks are wanted one at a time. */
+  /** Id of the place whose looks the person wants one at a time; empty for none. */
   private String singly = "";
 
   LookList(Sitting sitting, PromptRequests wishes) {
@@ -41,7 +41,7 @@ final class LookList {
     this.answers = new LookAnswers(sitting, wishes, views);
   }
 
-  /** Whether the looks of this place are asked one at a time, as the person wished. */
+  /** Whether the person wants the looks of this place one at a time. */
   boolean asksSingly(Step.LookRound round) {
     if (!singly.equals(round.place().id())) {
       singly = "";
@@ -49,7 +49,7 @@ final class LookList {
     return !singly.isEmpty();
   }
 
-  /** Asks until the round is answered, or a wish leads elsewhere. */
+  /** Asks until the round is answered, or a request leads elsewhere. */
   void ask(Step.LookRound round) {
     Moment moment = sitting.moment();
     List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
@@ -125,8 +125,8 @@ final class LookList {
   }
 
   /**
-   * Hears words that are an answer to none of the looks, or share with one only a word: they may
-   * tell of danger, or of something that was not asked.
+   * Takes up words that answer none of the looks, or share only a single word with an outcome. They
+   * may mean a danger, or tell something that was not asked. Returns whether they did.
    */
   private boolean isHeardElsewhere(List<Check> looks, String line) {
     boolean numbered = line.strip().matches("[?-]?\\s*\\d.*");
@@ -148,7 +148,7 @@ final class LookList {
         views.how(round, which.map(n -> n - 1).filter(n -> n >= 0 && n < round.looks().size())));
   }
 
-  /** One event for each look, all in one go. */
+  /** Stores one event for each look, all together. */
   private void record(Moment moment, Step.LookRound round, Map<Integer, Optional<Answer>> said) {
     List<Event> events = new ArrayList<>(remarks);
     said.forEach(

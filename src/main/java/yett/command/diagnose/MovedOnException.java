@@ -1,6 +1,9 @@
 package yett.command.diagnose;
 
-/** What was said while a screen was read leads somewhere else: the step in hand is put aside. */
+/**
+ * Thrown when something typed while a screen was being read leads elsewhere, so that the present
+ * step is abandoned.
+ */
 final class MovedOnException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -16,7 +16,10 @@ import yett.wording.EvidenceWords;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** What an answer was taken to mean, how far it moved the belief, and what else came of it. */
+/**
+ * Shows what an answer was taken to mean, how far it changed the belief, and what else followed
+ * from it.
+ */
 public final class MovementViews {
   private final RuleBase base;
 
@@ -24,7 +27,7 @@ public final class MovementViews {
     this.base = base;
   }
 
-  /** What an answer was taken to mean and how far it moved the belief. */
+  /** What an answer was taken to mean and how far it changed the belief. */
   public List<Block> taken(Moment before, Moment after, Check check) {
     List<Block> blocks = new ArrayList<>();
     List<Trail.Move> moves = after.trail().moves();
@@ -43,7 +46,7 @@ public final class MovementViews {
     return blocks;
   }
 
-  /** What the rules say besides since then, and answers that hardly fit together. */
+  /** Other new conclusions of the rules, and answers that hardly fit together. */
   List<Block> news(Moment before, Moment after) {
     List<Block> blocks = new ArrayList<>();
     after.judgement().remarks().stream()
@@ -60,7 +63,7 @@ public final class MovementViews {
     return blocks;
   }
 
-  /** The value of a reading as it was understood, before its meaning. */
+  /** The reading as it was understood, shown before its meaning. */
   private static String reading(Moment moment, Check check) {
     return moment
         .state()
@@ -70,7 +73,7 @@ public final class MovementViews {
         .orElse("");
   }
 
-  /** The causes that a move shifted most, with the evidence. */
+  /** The causes whose chance changed most, with the evidence. */
   public String movement(Trail.Move move, Moment moment) {
     List<String> ids = moment.belief().model().causes();
     EvidenceWords evidence = EvidenceWords.at(moment);

@@ -10,9 +10,9 @@ import yett.knowledge.Card;
 import yett.saying.Phrases;
 import yett.wording.Wording;
 
-/** Cards that a person names by their id or by words of what they are called. */
+/** Finds cards that a person names by id or by words of their name. */
 final class NamedCards<C extends Card> {
-  /** So much of the words has to be a card's own. */
+  /** Least similarity between the words and the name of a card. */
   private static final double FITS = 0.55;
 
   private final Map<String, C> cards;
@@ -20,11 +20,11 @@ final class NamedCards<C extends Card> {
   private final Function<C, String> name;
   private final Map<String, List<String>> synonyms;
 
-  /** Built when words are first looked up, because that takes a while. */
+  /** Built when words are first looked up, because that takes time. */
   private Phrases phrases;
 
   /**
-   * @param spoken which of the cards words may name; an id names any
+   * @param spoken selects the cards that can be named by words; an id can name any card
    */
   NamedCards(
       Map<String, C> cards,
@@ -37,7 +37,7 @@ final class NamedCards<C extends Card> {
     this.synonyms = synonyms;
   }
 
-  /** What may be meant, the best first; none if nothing is known by these words. */
+  /** The cards that may be meant, the best first; empty if none fits. */
   List<C> of(String words) {
     C named = cards.get(words.toLowerCase(Locale.ROOT).strip().replace(' ', '-'));
     if (named != null) {

@@ -17,7 +17,7 @@ import yett.interview.Tending;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
-/** A new case, from the name of the gate on. */
+/** Begins a new case with the name of the gate, and leads through it. */
 public final class NewCase {
   private final Desk desk;
   private final Console console;
@@ -28,15 +28,18 @@ public final class NewCase {
   }
 
   /**
-   * Opens a case and leads through it, unless the person leaves before the gate has a name.
+   * Opens a case and leads through it, unless the person leaves before the gate is named.
    *
-   * @param words the name of the gate, if it was said with the command
+   * @param words the name of the gate, if it was given in the command
    */
   public void begin(List<String> words, Role role) {
     begin(words, role, Optional.empty());
   }
 
-  /** Who calls about a gate with an open case is told of it first. */
+  /**
+   * Begins a case at this gate. If the gate has open cases, a caller is first asked whether it is
+   * about one of them.
+   */
   private void beginAt(String gate, Role role, Optional<InspectionKind> inspection) {
     Optional<CaseId> open = role == Role.CALLER ? earlier().goOn(gate) : Optional.empty();
     open.ifPresentOrElse(id -> goOn(id, gate, List.of()), () -> begin(gate, role, inspection));
@@ -46,7 +49,10 @@ public final class NewCase {
     return new EarlierCalls(desk.casebook(), console);
   }
 
-  /** The same fault once more: what they say now is heard, and dangers are asked about anew. */
+  /**
+   * Continues a case because of another call about the same fault. What the caller says now is
+   * taken up, and dangers are asked about again.
+   */
   private void goOn(CaseId id, String gate, List<Event> said) {
     try (OpenCase open = desk.open(id, Role.CALLER)) {
       console.show(
@@ -113,7 +119,7 @@ public final class NewCase {
     same.ifPresent(other -> goOn(other, desk.casebook().summary(other).siteId(), said));
   }
 
-  /** What the caller said, which is not asked a second time. */
+  /** What the caller said in this case, so that it is not asked again. */
   private static List<Event> saidIn(OpenCase open) {
     return open.moment().state().told().said().stream().<Event>map(Event.Said::new).toList();
   }

@@ -5,7 +5,9 @@ import yett.interview.Event;
 import yett.interview.SomeSteps;
 import yett.interview.Step;
 
-/** What it comes to at a step that nobody can tell: about some lists it is kept as that. */
+/**
+ * Handles a step whose question nobody can answer. For some lists, that is stored as the answer.
+ */
 record NobodyKnows(Sitting sitting) implements SomeSteps<Runnable> {
 
   @Override

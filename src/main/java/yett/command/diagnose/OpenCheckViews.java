@@ -15,10 +15,10 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.wording.Figures;
 
-/** The checks that are open now: what each of them tells, and what it costs. */
+/** Shows the checks that are open now: what each one tells and what it costs. */
 record OpenCheckViews(RuleBase base, Moment moment) {
 
-  /** Those from one to another of them. */
+  /** The checks from one position up to another. */
   List<Block> page(OpenChecks open, int from, int to) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
@@ -54,7 +54,7 @@ record OpenCheckViews(RuleBase base, Moment moment) {
     return (causes.isEmpty() ? "adds little now" : "bears on " + causes) + saved;
   }
 
-  /** Minutes, and the set-ups that still have to be entered. */
+  /** The minutes of a check, and the set-ups that still have to be entered. */
   static String costs(Open o) {
     String setUps = o.enter().stream().map(SetUp::name).collect(Collectors.joining(", then "));
     return Figures.minutes(o.minutes()) + (setUps.isEmpty() ? "" : " with: " + setUps);

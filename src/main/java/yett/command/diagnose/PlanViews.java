@@ -11,7 +11,7 @@ import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.wording.Figures;
 
-/** The plan of work: repairs in their order, with what each takes. */
+/** Shows the plan of work: the repairs in order, with what each one needs. */
 record PlanViews(RuleBase base) {
   List<Block> of(Advice plan, Moment moment) {
     List<Block> blocks = new ArrayList<>();

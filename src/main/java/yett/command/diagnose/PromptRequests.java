@@ -13,9 +13,9 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Role;
 
-/** Does what a person can wish at every prompt. */
+/** Carries out the requests that a person can make at every prompt. */
 public final class PromptRequests {
-  /** What tells of a search for a fault. */
+  /** Requests that belong to the search for a fault only. */
   private static final Set<Words.Wish> SEARCH =
       EnumSet.of(Words.Wish.BELIEF, Words.Wish.ACCOUNT, Words.Wish.CHECKS, Words.Wish.SUSPECT);
 
@@ -42,22 +42,25 @@ public final class PromptRequests {
     sitting.hears(this::grantOrHear);
   }
 
-  /** What was told without being asked. */
+  /** Takes what is told without being asked. */
   public Volunteered volunteered() {
     return volunteered;
   }
 
-  /** Ends that a caller brings. */
+  /** Endings of the call that the caller brings about. */
   public CallEnd end() {
     return end;
   }
 
-  /** Whether a line was a wish, or tells something that was not asked; if so, it is done. */
+  /**
+   * Carries out a request, or takes up words that nobody asked for. Returns whether the line was
+   * one of the two.
+   */
   public boolean grantOrHear(String line) {
     return grant(line) || volunteered.hear(line);
   }
 
-  /** Whether a line was a wish; if so, it is done. */
+  /** Carries out a request; returns whether the line was one. */
   public boolean grant(String line) {
     Optional<Words.Wish> wish =
         isTheyDoNotKnow(line) ? Optional.of(Words.Wish.UNKNOWN) : Words.wish(line);
@@ -65,7 +68,10 @@ public final class PromptRequests {
     return wish.isPresent();
   }
 
-  /** What a desk types for it at a question goes at the lists of a call as well. */
+  /**
+   * Whether an agent typed that the caller does not know. That works at questions, so it also has
+   * to work at the lists of a call.
+   */
   private boolean isTheyDoNotKnow(String line) {
     return sitting.moment().state().role() == Role.CALLER && line.strip().equalsIgnoreCase("d");
   }
@@ -126,7 +132,8 @@ public final class PromptRequests {
   }
 
   /**
-   * An inspection searches for no fault, and only a caller's call can end in the ways of a call.
+   * Whether the request makes sense here: an inspection does not search for a fault, and only a
+   * call can end in the ways of a call.
    */
   private boolean isOfUse(Words.Wish wish) {
     CaseState state = sitting.moment().state();
@@ -135,7 +142,7 @@ public final class PromptRequests {
         : state.role() == Role.CALLER || !CALL.contains(wish);
   }
 
-  /** Takes back the last answer; set-ups stay as they are, because they are in the world. */
+  /** Takes back the last answer. Set-ups stay in force, because they exist at the real gate. */
   private void back() {
     if (sitting.moment().state().closed().isPresent()) {
       return;

@@ -19,11 +19,14 @@ import yett.interview.Step;
 import yett.knowledge.Check;
 
 /**
- * Prompts that end in an answer or, because of a wish, in another step: then what they return is
- * empty and the conversation looks at the case again.
+ * Prompts that return an answer. If a request leads to another step instead, they return empty, and
+ * the conversation looks at the case again.
  */
 public final class Questions {
-  /** The whole line: "no power" and "nothing moves" tell of something. */
+  /**
+   * Words for "none". Only as the whole line, because "no power" and "nothing moves" say something
+   * else.
+   */
   private static final Set<String> NONE = Set.of("0", "none", "no", "nothing");
 
   private final Sitting sitting;
@@ -36,7 +39,7 @@ public final class Questions {
     this.forces = new ForceEntry(sitting);
   }
 
-  /** Waits until the steps of a stop are done, and records it. */
+  /** Waits until the steps of a stop are done, and stores that. */
   public void madeSafe(Step.MakeSafe step) {
     word(
             "\"done\" when it is done; \"correct\" if the answer was wrong",
@@ -45,7 +48,10 @@ public final class Questions {
         .ifPresent(i -> sitting.record(step.done()));
   }
 
-  /** The answer to a check; empty if the line was a wish, or could not be read, which is said. */
+  /**
+   * Reads the answer to a check; empty if the line was a request, or if it could not be read, which
+   * is said.
+   */
   Optional<Answer> answer(Check check, String line) {
     if (line.strip().equalsIgnoreCase("how")) {
       sitting.say(check.how().isEmpty() ? "There are no further instructions." : check.how());
@@ -71,7 +77,7 @@ public final class Questions {
   /**
    * Closes the case, unless the person goes back.
    *
-   * @param what the case is called
+   * @param what the name of the case in the question
    */
   boolean close(String what, Ending ending) {
     OptionalInt closed =
@@ -83,17 +89,19 @@ public final class Questions {
     return closed.isPresent();
   }
 
-  /** One of a list, by number or by its words. */
+  /** Asks for one entry of a list, by number or by its words. */
   public OptionalInt one(String prompt, List<String> ids, List<String> texts, String refusal) {
     return position(prompt, line -> ListChoice.pick(line, ids, texts), refusal);
   }
 
-  /** The position of one of some words; an empty word means only Enter. */
+  /**
+   * Asks for one of several words and returns its position. An empty word stands for Enter alone.
+   */
   public OptionalInt word(String prompt, List<String> words, String refusal) {
     return position(prompt, line -> Prompt.word(line.strip(), words).stream().toList(), refusal);
   }
 
-  /** Until a line means just one thing, or a wish has changed the case. */
+  /** Asks until a line names exactly one entry, or a request has changed the case. */
   private OptionalInt position(
       String prompt, Function<String, List<Integer>> meant, String refusal) {
     Moment before = sitting.moment();
@@ -111,12 +119,12 @@ public final class Questions {
     }
   }
 
-  /** Any number of a list that stands above, from one line; 0 means none. */
+  /** Asks for any number of entries of a list that was shown before, in one line; 0 means none. */
   public Optional<List<Integer>> several(String prompt, List<String> ids, List<String> texts) {
     return picked(Optional.empty(), prompt, ids, texts);
   }
 
-  /** The same of a list that is shown first, a page at a time. */
+  /** The same for a list that is shown here first, a page at a time. */
   public Optional<List<Integer>> several(
       LongList list, String prompt, List<String> ids, List<String> texts) {
     list.show();

@@ -10,7 +10,10 @@ import yett.knowledge.Check;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** An answer that the present belief calls very unlikely: it is asked back before it counts. */
+/**
+ * Asks the person to confirm an answer that is very unlikely by the present belief, before it
+ * counts.
+ */
 public final class RareAnswer {
   private final Sitting sitting;
 
@@ -18,7 +21,7 @@ public final class RareAnswer {
     this.sitting = sitting;
   }
 
-  /** Whether it may count: whoever gave it says so, or it is none. */
+  /** Whether the answer may count: it is not unlikely, or the person has confirmed it. */
   public boolean isMeant(Moment moment, Check check, Answer answer) {
     if (moment.state().isInspection()) {
       return true; // nothing is suspected: what is out of the ordinary is what it is for

@@ -6,14 +6,14 @@ import yett.console.Block;
 import yett.console.Pages;
 import yett.interview.Moment;
 
-/** Screens that must be read: a page at a time, where one would scroll away. */
+/** Shows screens that have to be read, a page at a time if they would scroll away. */
 final class ReadScreens {
   private static final String PROMPT = "Press Enter when you have read this";
 
   private final Sitting sitting;
   private Predicate<String> requests = line -> false;
 
-  /** Lines shown since something was typed. */
+  /** Lines shown since the last input. */
   private int lines;
 
   ReadScreens(Sitting sitting) {
@@ -28,7 +28,7 @@ final class ReadScreens {
     lines = 0;
   }
 
-  /** Who is to hear what is typed where only Enter is asked for. */
+  /** Sets what handles other lines typed where only Enter is expected. */
   void hears(Predicate<String> requests) {
     this.requests = requests;
   }
@@ -38,7 +38,7 @@ final class ReadScreens {
   }
 
   /**
-   * @throws MovedOnException if by what was typed meanwhile the case has moved on
+   * @throws MovedOnException if a line typed in between has changed the case
    */
   void show(Pages window, List<Block> blocks) {
     if (lines > 0 && !window.hasRoom(lines, blocks)) {
@@ -56,7 +56,7 @@ final class ReadScreens {
     }
   }
 
-  /** Waits for Enter. Every word that goes at a prompt goes here too. */
+  /** Waits for Enter. Requests work here as at every prompt. */
   private void read() {
     Moment before = sitting.moment();
     String line = sitting.line(PROMPT);

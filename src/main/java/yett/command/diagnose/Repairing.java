@@ -16,7 +16,7 @@ import yett.knowledge.SetUp;
 import yett.wording.ConsequenceWords;
 import yett.wording.Wording;
 
-/** A repair that is proposed, and the try of the gate after it. */
+/** Proposes a repair, and has the gate tried after it. */
 final class Repairing {
   private final Sitting sitting;
   private final Questions questions;
@@ -69,7 +69,10 @@ final class Repairing {
         : "";
   }
 
-  /** What should be set on the running gate before the try and is not: it may strike. */
+  /**
+   * Warns of what has to be set before the gate is tried and is not set yet, because the gate may
+   * strike.
+   */
   private Optional<Block> yetToSet() {
     String names =
         sitting.moment().judgement().followUps().stream()

@@ -9,7 +9,7 @@ import yett.knowledge.Check;
 import yett.knowledge.History;
 import yett.wording.Wording;
 
-/** What is reported of a gate: what is wrong with it, and what happened there lately. */
+/** Asks what was reported: what is wrong with the gate, and what happened there recently. */
 record Report(Sitting sitting, Questions questions) {
   void askComplaints(Step.AskComplaints step) {
     List<String> names = step.complaints().stream().map(Check::ask).toList();

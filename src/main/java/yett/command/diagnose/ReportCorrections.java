@@ -18,9 +18,9 @@ import yett.knowledge.Check;
 import yett.knowledge.History;
 import yett.knowledge.RuleBase;
 
-/** Changes what was reported before any check: the gate, what is wrong, what happened lately. */
+/** Changes what was reported before any check: details of the gate, complaints, recent events. */
 record ReportCorrections(Sitting sitting) {
-  /** What was said before any check. */
+  /** Everything that was said before any check and can be changed. */
   List<Corrections.Said> all() {
     CaseState.Told told = sitting.moment().state().told();
     RuleBase base = sitting.base();

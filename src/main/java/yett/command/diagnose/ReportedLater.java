@@ -13,7 +13,7 @@ import yett.knowledge.Card;
 import yett.knowledge.Check;
 import yett.knowledge.History;
 
-/** A complaint or something that happened, told when it was not asked for: it joins the others. */
+/** Adds a complaint or a recent event that was told without being asked to those told before. */
 record ReportedLater(Sitting sitting) {
   void complaints(List<String> ids) {
     List<Check> all =
@@ -39,7 +39,10 @@ record ReportedLater(Sitting sitting) {
         Event.Happened::new);
   }
 
-  /** Joins those told before; the first to be told is asked to be followed by all others. */
+  /**
+   * Adds to those told before. If there are none yet, also asks for all others, because the list
+   * counts as complete afterwards.
+   */
   private <C extends Card> void told(
       Optional<List<String>> before,
       List<String> more,

@@ -12,10 +12,12 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.wording.Figures;
 
-/** What somebody is told who goes on with a case. */
+/** Shows what somebody who resumes a case has to know. */
 record ResumeViews(RuleBase base) {
 
-  /** What came by telephone, and that danger is looked for again by whoever is there. */
+  /**
+   * What was said on the telephone, and that the person at the gate has to look for dangers again.
+   */
   List<Block> told(OpenCase open, Corrections corrections) {
     List<String> told =
         open.moment().state().answers().stream()
@@ -34,7 +36,7 @@ record ResumeViews(RuleBase base) {
                     + " again before you touch anything; \"correct\" changes what was told."));
   }
 
-  /** How far an answer from the telephone is taken to be right, so that it can be checked again. */
+  /** How far an answer from the telephone is trusted, so that it can be checked again. */
   private String worth(String check) {
     Double right = base.checks().get(check).reliability().get(Role.CALLER);
     return right == null ? "" : " · callers see this right in " + Figures.percent(right);

@@ -9,11 +9,11 @@ import yett.interview.Event;
 import yett.knowledge.Check;
 
 /**
- * How a try of the gate went: whether it runs, and if not, what is left of what was reported and
- * what it does now that nobody reported before.
+ * Asks how the try of the gate went: whether it runs and, if not, which reported complaints remain
+ * and which are new.
  */
 public final class RetestList {
-  /** What a caller does to try the gate. */
+  /** Instructions to a caller for trying the gate. */
   public static final String TO_TRY =
       "Stand to the side, with nobody in the opening. Let it open once and close once, and watch."
           + " Does it run as it should?";
@@ -32,10 +32,10 @@ public final class RetestList {
   }
 
   /**
-   * Asks, and records what was said.
+   * Asks, and stores the answer.
    *
-   * @param what is to be tried, read out or done
-   * @param refusal what to say besides when the answer is none of the lines
+   * @param what what to try, to be read out or done
+   * @param refusal added to the message if the answer is none of the lines
    */
   public void ask(List<Block> what, String refusal) {
     List<Check> reported = reported();
@@ -61,7 +61,10 @@ public final class RetestList {
         .toList();
   }
 
-  /** A gate of which nobody complained cannot do what was reported. */
+  /**
+   * Adds the possible answers. Without reported complaints there are none for complaints that
+   * remain.
+   */
   private void lines(int reported) {
     line("yes", "it runs as it should");
     if (reported > 0) {

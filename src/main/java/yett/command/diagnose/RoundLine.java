@@ -14,9 +14,10 @@ import yett.interview.Answer;
 import yett.knowledge.Check;
 
 /**
- * Reads what is typed at a round of looks: {@code 3} is out of the ordinary, {@code 3b} and {@code
- * 3 rusty} say what it is, {@code ?3} cannot be told, {@code -3} was not looked at; words alone are
- * an answer to the look that has it. Commas part what would run together.
+ * Reads a line typed at a round of looks. {@code 3} is out of the ordinary, {@code 3b} and {@code 3
+ * rusty} also say how, {@code ?3} cannot be told, and {@code -3} was not looked at. Words without a
+ * number answer the look that has such an outcome. Commas separate the parts where they would run
+ * together.
  */
 final class RoundLine {
   private static final Pattern NUMBER =
@@ -33,8 +34,9 @@ final class RoundLine {
   }
 
   /**
-   * @param said by position of the look; empty where it is out of the ordinary and no more is said
-   * @param complaints of the parts of the line that could not be read: these count for nothing
+   * @param said by position of the look; empty where it is out of the ordinary and the line does
+   *     not say how
+   * @param complaints about the parts of the line that could not be read; these parts are ignored
    */
   record Heard(Map<Integer, Optional<Answer>> said, List<String> complaints) {}
 
@@ -51,7 +53,7 @@ final class RoundLine {
     return new Heard(reader.said, List.copyOf(reader.complaints));
   }
 
-  /** A part counts as a whole or not at all. */
+  /** Reads one part of the line; it counts whole or not at all. */
   private void part(String text) {
     if (text.isEmpty()) {
       return;
@@ -119,7 +121,7 @@ final class RoundLine {
     return Optional.empty();
   }
 
-  /** Letters and words of the answers to a look. */
+  /** The letters and words of the answers to a look. */
   static String answers(Check check) {
     StringBuilder all = new StringBuilder();
     for (int i = 0; i < check.outcomes().size(); i++) {
@@ -131,7 +133,10 @@ final class RoundLine {
     return all.append('.').toString();
   }
 
-  /** Words that follow a number belong to it; others to the look that has such an answer. */
+  /**
+   * Reads words: those after a number belong to its look, others to the look that has such an
+   * outcome.
+   */
   private Optional<String> words(List<String> words) {
     if (words.isEmpty()) {
       return Optional.empty();

@@ -19,7 +19,7 @@ import yett.wording.Figures;
 import yett.wording.StepWords;
 import yett.wording.Wording;
 
-/** A round of looks as blocks of text: all of it on one screen of 80 by 24. */
+/** Shows a round of looks, all on one screen of 80 by 24 characters. */
 class RoundViews {
   private static final int CAUSES = 2;
 
@@ -59,7 +59,7 @@ class RoundViews {
     return blocks;
   }
 
-  /** What is said under the heading. */
+  /** The text under the heading: why the round comes up. */
   String why(Step.Ask first, Moment moment) {
     List<Prospects.Prospect> prospects =
         Prospects.of(moment.belief(), first.check(), first.expectation());
@@ -72,7 +72,7 @@ class RoundViews {
         + (causes.isEmpty() ? "A usual result narrows the search." : "Bears on: " + causes + ".");
   }
 
-  /** How to look, of one or of all. */
+  /** How to look: for one look of the round, or for all. */
   List<Block> how(Step.LookRound round, Optional<Integer> which) {
     List<Block.Item> items = new ArrayList<>();
     for (int i = 0; i < round.looks().size(); i++) {
@@ -85,7 +85,7 @@ class RoundViews {
     return List.of(new Block.Numbered(items));
   }
 
-  /** One look that is out of the ordinary, with its answers under letters. */
+  /** One look that is out of the ordinary, with its outcomes and their letters. */
   List<Block> outcomes(Check check) {
     List<Block.Item> items = new ArrayList<>();
     for (Check.Outcome outcome : check.outcomes()) {
@@ -114,7 +114,7 @@ class RoundViews {
         .orElse("out of the ordinary");
   }
 
-  /** What the answers were taken to mean, and how far they moved the belief together. */
+  /** What the answers were taken to mean, and how far they changed the belief together. */
   List<Block> taken(Moment before, Moment after, Step.LookRound round) {
     List<Trail.Move> moves =
         after.trail().moves().stream()

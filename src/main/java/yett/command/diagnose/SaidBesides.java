@@ -17,14 +17,20 @@ import yett.saying.Thing;
 import yett.wording.Wording;
 
 /**
- * What a caller has said besides the complaint: it is read back once, and counts like an answer if
- * it is so, so that nobody is asked for what they have said already.
+ * Reads back what a caller has said besides the complaint. What the caller confirms counts as an
+ * answer, so that it is not asked again.
  */
 public final class SaidBesides {
-  /** So well must words fit to be read back; a slip costs a line to read. */
+  /**
+   * Least weight of words that are read back. It is low, because a wrong one costs only a line to
+   * read.
+   */
   private static final double CLEAR = 0.5;
 
-  /** What fits so much less than a complaint that was taken is only that complaint again. */
+  /**
+   * Words that fit an outcome by this much less than a complaint already taken are only another
+   * form of that complaint.
+   */
   private static final double LESS = 0.1;
 
   private static final int MOST = 4;
@@ -36,7 +42,8 @@ public final class SaidBesides {
   private final UnheardSentences unheard;
 
   /**
-   * @param over whether words say that it works again: how it was is no answer then
+   * @param over whether words say that the gate works again; then they describe the past and answer
+   *     nothing
    */
   public SaidBesides(Sitting sitting, Questions questions, Predicate<String> over) {
     this.sitting = sitting;
@@ -49,7 +56,7 @@ public final class SaidBesides {
   /**
    * Reads back what was said since the last time.
    *
-   * @return whether something of it was so, or somebody wished for something else
+   * @return whether some of it was confirmed, or the person made a request
    */
   public boolean ask() {
     List<Thing> things = things(unheard.next());
@@ -79,7 +86,7 @@ public final class SaidBesides {
     return new Answer.Chosen(thing.outcome());
   }
 
-  /** Of each look that a caller can tell of and that is open, the outcome that fits best. */
+  /** The best outcome of each open look that a caller can answer. */
   private List<Thing> things(List<String> said) {
     List<Heard.Found> found = new ArrayList<>();
     said.stream()

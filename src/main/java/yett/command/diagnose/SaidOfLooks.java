@@ -10,14 +10,14 @@ import yett.interview.Answer;
 import yett.knowledge.Check;
 
 /**
- * Words without a number at a round of looks: an answer to the one look that has it.
+ * Words without a number at a round of looks, which answer the only look that has such an outcome.
  *
- * @param look its position; it means nothing without an answer
+ * @param look its position; meaningless without an answer
  * @param complaint why the words are no answer, or more than one
  */
 record SaidOfLooks(int look, Optional<Answer> answer, Optional<String> complaint) {
 
-  /** One answer of one look that is out of the ordinary. */
+  /** An outcome of a look that is out of the ordinary. */
   private record Unusual(int look, Check.Outcome outcome) {}
 
   static SaidOfLooks hear(List<Check> looks, String text) {

@@ -13,9 +13,10 @@ import yett.interview.Event;
 import yett.interview.Step;
 
 /**
- * Set-ups entered and left: the cautions first, then the steps to confirm. What somebody has done
- * before at this gate comes without a page of cautions the second time, its steps in one paragraph:
- * whole, because what protects stands at their ends as often as at their heads.
+ * Shows set-ups being entered and left: the cautions first, then the steps to confirm. If somebody
+ * has already done the same steps at this gate, the page of cautions is left out and the steps are
+ * set in one paragraph. They are not shortened, because what protects people is as often at the end
+ * of a step as at its beginning.
  */
 final class SetUpScreens {
   private final Sitting sitting;
@@ -29,7 +30,7 @@ final class SetUpScreens {
     this.questions = questions;
   }
 
-  /** The cautions first, by themselves, so that they are read; then the steps. */
+  /** Shows the cautions on their own, so that they are read, and then the steps. */
   void enter(Step.Enter step) {
     String key = "enter " + step.setUp().id();
     if (!done.contains(key)) {
@@ -44,16 +45,16 @@ final class SetUpScreens {
       }
       steps(key, List.of(), step.setUp().enter(), step.done());
     } else {
-      again(sitting.views().entering(step), inForce(""), step.setUp().enter(), step.done());
+      showBriefly(sitting.views().entering(step), inForce(""), step.setUp().enter(), step.done());
     }
   }
 
-  /** What is left is no longer in force. */
+  /** Shows the steps by which a set-up is left; after that it is no longer in force. */
   void leave(Step.Leave step) {
     String key = "leave " + step.setUp().id();
     List<Block> what = sitting.views().leave(step);
     if (done.contains(key)) {
-      again(what, inForce(step.setUp().id()), step.setUp().leave(), step.done());
+      showBriefly(what, inForce(step.setUp().id()), step.setUp().leave(), step.done());
     } else {
       steps(key, what, step.setUp().leave(), step.done());
     }
@@ -68,8 +69,12 @@ final class SetUpScreens {
     }
   }
 
-  /** One screen with what it is for, so that a window that is too small has it in pages. */
-  private void again(List<Block> what, Optional<String> inForce, List<String> steps, Event event) {
+  /**
+   * Shows steps that were done before, with their purpose on one screen. In a small window it is
+   * divided into pages.
+   */
+  private void showBriefly(
+      List<Block> what, Optional<String> inForce, List<String> steps, Event event) {
     List<Block> screen = new ArrayList<>(what);
     inForce.ifPresent(names -> screen.add(Block.rows(Block.row("Still in force", names))));
     screen.add(Block.rows(Block.row("As before", String.join(" ", steps))));
@@ -86,7 +91,7 @@ final class SetUpScreens {
     return names.isEmpty() ? Optional.empty() : Optional.of(names);
   }
 
-  /** Steps to confirm: all at once with "done", because each was read in its order. */
+  /** Asks for confirmation of all steps at once with "done", as each was read in its order. */
   private boolean confirm(List<String> steps, boolean again, Event event) {
     String prompt =
         (steps.size() == 1

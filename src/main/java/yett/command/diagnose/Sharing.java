@@ -13,7 +13,7 @@ import yett.interview.Meanwhile;
 import yett.knowledge.Check;
 import yett.wording.Wording;
 
-/** Tells a person what else happens to a casebook that others use too. */
+/** Tells a person what others do to a shared casebook at the same time. */
 public final class Sharing {
   private final Sitting sitting;
   private final Wording wording;
@@ -23,7 +23,7 @@ public final class Sharing {
     this.wording = new Wording(sitting.base());
   }
 
-  /** Says what became of what was entered, where that is not just that it was stored. */
+  /** Says what happened to an entry, unless it was simply stored. */
   public void tell(EntryOutcome recorded) {
     if (recorded.delivered() > 0) {
       sitting.say("The shared casebook is back; " + answers(recorded.delivered()) + " delivered.");
@@ -73,7 +73,10 @@ public final class Sharing {
                     + " from here.");
   }
 
-  /** Both answered the same check: theirs stands, unless they are told otherwise. */
+  /**
+   * Asks what to do where both answered the same check. The other person's answer stays unless this
+   * person changes it.
+   */
   private void settle(Meanwhile.Clash clash) {
     Check check = sitting.base().checks().get(clash.check());
     if (check == null) {
@@ -104,7 +107,7 @@ public final class Sharing {
                             + " counts.")));
   }
 
-  /** Whether an answer to a check is the one that counts now. */
+  /** Whether this answer to a check is the one that counts now. */
   public static boolean counts(Sitting sitting, Check check, Answer answer) {
     return sitting
         .moment()

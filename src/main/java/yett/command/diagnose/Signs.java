@@ -8,12 +8,12 @@ import yett.knowledge.Effect;
 import yett.saying.Thing;
 import yett.saying.Thing.Kind;
 
-/** What shows an effect, as things that somebody could say. */
+/** Finds what shows an effect, in things that somebody could say. */
 record Signs(Sitting sitting) {
-  /** So many are offered, the likeliest first. */
+  /** How many are offered, the most likely first. */
   private static final int MOST = 6;
 
-  /** The likeliest ones that can be told by this person. */
+  /** The most likely signs that this person can check. */
   List<Thing> of(Effect effect) {
     Set<String> unavailable = sitting.moment().judgement().unavailable();
     return effect.shows().entrySet().stream()
@@ -27,7 +27,10 @@ record Signs(Sitting sitting) {
 
   private record Sign(Thing thing, double chance) {}
 
-  /** What a check most probably shows then; an ordinary outcome is no sign. */
+  /**
+   * The most probable outcome of a check when the effect is present; an ordinary outcome is no
+   * sign.
+   */
   private static Sign sign(Check check, double[] row) {
     int most = row.length - 1;
     for (int i = row.length - 1; i > 0; i--) {

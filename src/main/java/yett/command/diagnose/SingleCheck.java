@@ -8,7 +8,7 @@ import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Check;
 
-/** One check or proof by itself, until it is answered. */
+/** Asks a single check or proof until it is answered. */
 record SingleCheck(Sitting sitting, Questions questions) {
   void ask(Step.Ask step, Moment moment) {
     Check check = step.check();

@@ -9,7 +9,7 @@ import yett.interview.Moment;
 import yett.interview.SiteNeeds;
 import yett.knowledge.SiteQuestion;
 
-/** Asks for a line about the gate when a step first goes by it, the usual on Enter. */
+/** Asks for a detail of the gate when a step first depends on it. Enter takes the usual answer. */
 final class SiteAsNeeded {
   private static final Set<Words.Wish> CANNOT = Set.of(Words.Wish.UNKNOWN, Words.Wish.LATER);
 
@@ -17,7 +17,10 @@ final class SiteAsNeeded {
   private final PromptRequests wishes;
   private final SiteEntry entry;
 
-  /** Lines that nobody here can tell; they stay as usual, untold, and are not asked again. */
+  /**
+   * Ids of the questions that nobody here can answer. The usual answer is assumed, and they are not
+   * asked again.
+   */
   private final Set<String> untold = new HashSet<>();
 
   SiteAsNeeded(Sitting sitting, PromptRequests wishes) {
@@ -27,9 +30,9 @@ final class SiteAsNeeded {
   }
 
   /**
-   * Asks for what the next step goes by and nobody has told yet.
+   * Asks for the details that the next step depends on and nobody has given yet.
    *
-   * @return whether anything was asked, so that the case has to be looked at anew
+   * @return whether anything was asked, so that the case has to be looked at again
    */
   boolean asked() {
     Moment before = sitting.moment();

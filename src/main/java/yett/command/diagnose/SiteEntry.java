@@ -14,7 +14,7 @@ import yett.interview.Event;
 import yett.interview.SiteFacts;
 import yett.knowledge.SiteQuestion;
 
-/** Lines about the gate as installed: read, stored as typed, and said back. */
+/** Reads details of the gate as installed, stores them as typed, and shows them back. */
 final class SiteEntry {
   private final Sitting sitting;
   private final SiteViews views;
@@ -37,9 +37,9 @@ final class SiteEntry {
   }
 
   /**
-   * Takes a line that changes something; whether it did.
+   * Takes a line that changes something; returns whether it did.
    *
-   * @param page the lines that a number refers to; by its name every line can be changed
+   * @param page the questions that a number refers to; any question can be changed by its name
    */
   boolean change(String line, List<SiteQuestion> page) {
     SiteLine.Heard heard = new SiteLine(inOrder(page), page.size()).read(line);
@@ -61,13 +61,16 @@ final class SiteEntry {
     return found.size() == 1;
   }
 
-  /** All lines, those of the page first: a bare reading is that of the first that could have it. */
+  /**
+   * All questions, those of the page first. A reading without a name belongs to the first one that
+   * could have it.
+   */
   private List<SiteQuestion> inOrder(List<SiteQuestion> page) {
     return Stream.concat(page.stream(), questions().stream().filter(q -> !page.contains(q)))
         .toList();
   }
 
-  /** Says how some lines of the page read now. */
+  /** Shows the changed lines of the page. */
   private void tell(List<SiteQuestion> changed) {
     sitting.say(
         changed.stream()
@@ -76,7 +79,9 @@ final class SiteEntry {
             + ".");
   }
 
-  /** Told is told, also where it is the usual: it is known of the gate from now on. */
+  /**
+   * Events that store the usual answers as given. From then on they count as known of this gate.
+   */
   List<Event> asUsual(List<SiteQuestion> questions) {
     return questions.stream()
         .filter(q -> !answers().containsKey(q.id()))
@@ -84,7 +89,7 @@ final class SiteEntry {
         .toList();
   }
 
-  /** What was told, or the usual at such a gate. */
+  /** The answer given, or the usual one for such a gate. */
   private String now(SiteQuestion question) {
     return new SiteFacts(sitting.base())
         .answers(answers())
@@ -107,7 +112,7 @@ final class SiteEntry {
             });
   }
 
-  /** Empty to leave it as it is. */
+  /** Reads an answer; its value is empty if the line leaves it as it is. */
   private static Prompt.Reading<Optional<String>> read(SiteQuestion question, String line) {
     if (line.isEmpty()) {
       return Prompt.Reading.of(Optional.empty());

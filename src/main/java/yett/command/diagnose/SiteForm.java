@@ -9,12 +9,12 @@ import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
 
 /**
- * The gate as installed. The opening shows what was told of it and what tells it from others; the
- * rest is asked when a step first goes by it. Every line that is changed is stored as soon as it is
- * typed.
+ * Asks about the gate as installed. The first page shows what is known of it and what tells it from
+ * others; other details are asked when a step first depends on them. Every changed line is stored
+ * as soon as it is typed.
  */
 public final class SiteForm {
-  /** So many lines are shown at once, without holding back any. */
+  /** Up to this many lines are shown together, without leaving any out. */
   private static final int FEW = 8;
 
   private final Sitting sitting;
@@ -32,7 +32,7 @@ public final class SiteForm {
     this.entry = new SiteEntry(sitting);
   }
 
-  /** Shows the page until it is accepted or a wish leads elsewhere. */
+  /** Shows the page until it is accepted or a request leads elsewhere. */
   public void fill() {
     take(known);
     boolean all = sitting.moment().state().isInspection() || entry.questions().size() <= FEW;
@@ -72,14 +72,17 @@ public final class SiteForm {
     }
   }
 
-  /** What was told and differs from the usual, and what tells this gate from others. */
+  /**
+   * The questions of the first page: answers that differ from the usual, and what tells this gate
+   * from others.
+   */
   private List<SiteQuestion> first() {
     return entry.questions().stream()
         .filter(q -> SiteViews.matters(q, entry.answers()) || GateWords.tells(q))
         .toList();
   }
 
-  /** Changes lines of the page afterwards, until the person has no more to say. */
+  /** Lets the person change lines of the page later, until they are finished. */
   public void correct() {
     sitting.show(entry.views().page(entry.questions(), entry.answers(), List.of()));
     while (true) {
@@ -94,7 +97,7 @@ public final class SiteForm {
     }
   }
 
-  /** Takes over what is known and has not been said otherwise in this case. */
+  /** Takes over known answers that were not given differently in this case. */
   private void take(Map<String, String> known) {
     Event[] news =
         known.entrySet().stream()

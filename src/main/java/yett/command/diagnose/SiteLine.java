@@ -17,30 +17,30 @@ import yett.interview.Answer;
 import yett.knowledge.SiteQuestion;
 
 /**
- * One line that tells several things of a gate: "6 m, no loops, 120 V". A reading by itself is that
- * of the first line of the page that could have it; a name beside it, or the number of its line
- * before it, says which it is.
+ * Reads a line that gives several details of a gate: "6 m, no loops, 120 V". A reading alone
+ * belongs to the first question of the page that could have it. A name beside it, or the number of
+ * its line before it, says to which one it belongs.
  *
- * @param numbered so many of the first stand on the page with their numbers
+ * @param numbered how many of the questions, from the first, are on the page with numbers
  */
 record SiteLine(List<SiteQuestion> questions, int numbered) {
   private static final Set<String> NOT = Set.of("no", "none", "without", "not");
   private static final String ABSENT = "none";
 
-  /** Words that say nothing of what is meant. */
+  /** Words without meaning here. */
   private static final Set<String> SMALL =
       Set.of("a", "an", "the", "of", "at", "is", "it", "its", "by", "with", "has", "in", "on");
 
   private static final Pattern NUMBERED = Pattern.compile("(\\d{1,2})\\s*[:=]?\\s+(.+)");
 
-  /** A comma within a number is a decimal one. */
+  /** A comma between digits is a decimal comma. */
   private static final Pattern BETWEEN = Pattern.compile(";|(?<!\\d),|,(?!\\d)");
 
   /**
-   * What a line tells.
+   * What a line says.
    *
    * @param said question to its answer
-   * @param unclear parts of the line that tell nothing, or more than one thing
+   * @param unclear parts of the line that mean nothing, or more than one thing
    */
   record Heard(Map<SiteQuestion, String> said, List<String> unclear) {}
 
@@ -57,7 +57,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     return new Heard(said, List.copyOf(unclear));
   }
 
-  /** How well an answer fits some words. */
+  /** How well some words fit an answer. */
   private record Match(SiteQuestion question, String answer, int score) {}
 
   private Optional<Match> part(String part) {
@@ -72,7 +72,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
         : byWords(part); // words alone may begin with a number
   }
 
-  /** "13 420 kg": the answer to a line of the page. */
+  /** Reads the answer to a numbered line of the page, such as "13 420 kg". */
   private Optional<Match> ofLine(int number, String answer) {
     if (number < 1 || number > numbered) {
       return Optional.empty();
@@ -126,7 +126,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
         .findFirst();
   }
 
-  /** "6.2 m free run": what stands before the name of a question at the end. */
+  /** The text before the name of a question at its end, as in "6.2 m free run". */
   private static String withoutName(SiteQuestion question, String text) {
     Set<String> name = words(question.id() + " " + question.name());
     String left = text;
@@ -163,7 +163,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     return (int) some.stream().filter(others::contains).count();
   }
 
-  /** Words in small letters without the s of the plural. */
+  /** Words in small letters without a plural s. */
   private static Set<String> words(String text) {
     Set<String> words = new LinkedHashSet<>();
     String apart = text.replaceAll("(?<=\\d)(?=\\p{L})", " "); // 230V is 230 V

@@ -13,13 +13,13 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
 
-/** The gate as installed on a screen, whole or as far as it matters now. */
+/** Shows the gate as installed, in full or as far as it matters now. */
 record SiteViews(RuleBase base) {
   /**
-   * Lines of the page, numbered through: what was told and matters each by itself, the usual as a
-   * paragraph.
+   * Numbered lines of the page: each answer that was given and matters on its own line, the usual
+   * ones as a paragraph.
    *
-   * @param rest further ones, which are not shown
+   * @param rest further questions, which are not shown
    */
   List<Block> page(
       List<SiteQuestion> questions, Map<String, String> told, List<SiteQuestion> rest) {
@@ -53,7 +53,10 @@ record SiteViews(RuleBase base) {
     return blocks;
   }
 
-  /** Whether it was told and is worth a line: it differs from most gates, or tells it from them. */
+  /**
+   * Whether the answer was given and is worth a line, because it differs from most gates or tells
+   * this gate from them.
+   */
   static boolean matters(SiteQuestion question, Map<String, String> told) {
     String answer = told.get(question.id());
     return answer != null && (GateWords.tells(question) || !question.isUsual(answer));
@@ -80,7 +83,7 @@ record SiteViews(RuleBase base) {
     return String.join("; ", parts) + "; ? shows and changes all.";
   }
 
-  /** What the next step goes by, taken as usual so far. */
+  /** Details that the next step depends on and for which the usual answer is assumed so far. */
   List<Block> needed(List<SiteQuestion> questions, Map<String, String> told) {
     Map<String, String> all = new SiteFacts(base).answers(told);
     return List.of(
@@ -96,7 +99,7 @@ record SiteViews(RuleBase base) {
                 .collect(Collectors.joining("; ", "", "."))));
   }
 
-  /** One line by itself, with what hangs on it. */
+  /** One question on its own, with what depends on it. */
   List<Block> question(SiteQuestion question, String now) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.paragraph(Text.strong(question.ask())));

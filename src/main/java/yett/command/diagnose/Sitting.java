@@ -18,7 +18,7 @@ import yett.interview.SetApart;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** A person at a console with a case on the table: what every part of a conversation works with. */
+/** A person at a console with an open case. All parts of a conversation work with this. */
 public final class Sitting {
   private static final int ROOM_TO_TYPE = 12;
 
@@ -77,14 +77,20 @@ public final class Sitting {
     return beliefs;
   }
 
-  /** What an answer was taken to mean: in an inspection nothing is believed, it passes or not. */
+  /**
+   * What an answer was taken to mean. In an inspection there is no belief; the answer passes or
+   * fails.
+   */
   List<Block> taken(Moment before, Check check) {
     return moment().state().isInspection()
         ? new InspectionViews(base(), cautions).taken(moment(), List.of(check.id()))
         : movements.taken(before, moment(), check);
   }
 
-  /** Whether nothing was said since then but what a force meter shows: the question stands. */
+  /**
+   * Whether the only entries since that moment are forces from a meter, so that the question is
+   * still open.
+   */
   boolean onlyForcesSince(Moment then) {
     List<Entry> since =
         moment()
@@ -103,22 +109,22 @@ public final class Sitting {
     return why;
   }
 
-  /** What is seen at once here. */
+  /** Divides screens into pages for this console. */
   Pages pages() {
     return new Pages(console);
   }
 
-  /** Shows what must be read: a page at a time, where it would scroll away. */
+  /** Shows what has to be read, a page at a time if it would scroll away. */
   public void screen(List<Block> blocks) {
     screens.show(pages(), blocks);
   }
 
-  /** Who is to hear what is typed where only Enter is asked for. */
+  /** Sets what handles other lines typed where only Enter is expected. */
   void hears(Predicate<String> requests) {
     screens.hears(requests);
   }
 
-  /** Whether a line was one of the words that go at every prompt, or tells of something. */
+  /** Whether a line was a request, or told something; if so, it has been handled. */
   boolean grants(String line) {
     return screens.grants(line);
   }
@@ -127,7 +133,7 @@ public final class Sitting {
     show(List.of(blocks));
   }
 
-  /** In the units of whoever sits here. */
+  /** Shows blocks in the units that the person has chosen. */
   public void show(List<Block> blocks) {
     List<Block> said = blocks.stream().map(rewording::of).toList();
     screens.shown(console.lines(said));
@@ -138,7 +144,7 @@ public final class Sitting {
     show(Block.paragraph(sentence));
   }
 
-  /** A line; "save" is understood at every prompt, also at those inside another. */
+  /** Reads a line. "save" works at every prompt, also at those inside another one. */
   public String line(String prompt) {
     screens.typed();
     String shown = prompt + "> ";
@@ -154,7 +160,7 @@ public final class Sitting {
     return until(() -> prompt, reader);
   }
 
-  /** The same with a prompt that may change; an empty complaint says nothing. */
+  /** The same with a prompt that may change; an empty complaint shows no message. */
   <T> T until(Supplier<String> prompt, Function<String, Prompt.Reading<T>> reader) {
     return Prompt.until(() -> Optional.of(line(prompt.get())), reader, this::say).orElseThrow();
   }
@@ -163,7 +169,7 @@ public final class Sitting {
     return until(prompt, Prompt::yesOrNo);
   }
 
-  /** Stores events; tells the person what else came of it than that it was stored. */
+  /** Stores events, and tells the person if anything happened besides. */
   public void record(Event... events) {
     List<SetApart> before = moment().apart();
     sharing.tell(open.record(events));
@@ -176,7 +182,7 @@ public final class Sitting {
     return sharing;
   }
 
-  /** The number of the next question, dangers not counted. */
+  /** The number of the next question, without the dangers. */
   public int questionNumber() {
     return 1
         + (int)

@@ -16,7 +16,7 @@ import yett.wording.Wording;
  * A reading within a line of words, such as "battery 23.1 V at rest".
  *
  * @param typed the reading alone, as it was typed
- * @param words all else of the line; may be empty
+ * @param words the rest of the line; may be empty
  * @param checks those that can have such a reading
  */
 record SpokenReading(String typed, String words, List<Check> checks) {
@@ -52,7 +52,7 @@ record SpokenReading(String typed, String words, List<Check> checks) {
     return HeardAnswer.reading(check.measures().get(), typed).answer().orElseThrow();
   }
 
-  /** As it is shown back: what was measured, and the reading with its unit. */
+  /** The reading as it is shown back: what was measured, and the value with its unit. */
   String shown(Check check) {
     double value = answer(check).reading().orElseThrow().value();
     return Wording.capital(Wording.spaced(check.id()))

@@ -16,7 +16,10 @@ import yett.wording.Figures;
 import yett.wording.StepWords;
 import yett.wording.Wording;
 
-/** Each step of an interview as blocks of text, in the order in which it is best read or heard. */
+/**
+ * Shows each step of an interview, with its parts in the order in which they are best read or
+ * heard.
+ */
 public final class StepViews {
   private final StepWords reasons;
   private final CautionViews cautions;
@@ -58,7 +61,7 @@ public final class StepViews {
     return checks.ask(step, moment, number);
   }
 
-  /** What a set-up is for and what is dangerous in it. */
+  /** The purpose of a set-up and its dangers. */
   public List<Block> entering(Step.Enter step) {
     SetUp setUp = step.setUp();
     List<Block> blocks = new ArrayList<>();
@@ -87,7 +90,7 @@ public final class StepViews {
     return blocks;
   }
 
-  /** What is left and what for; the steps come after it. */
+  /** The set-up that is left and the reason; the steps follow. */
   public List<Block> leave(Step.Leave step) {
     SetUp setUp = step.setUp();
     return List.of(

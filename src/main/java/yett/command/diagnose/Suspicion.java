@@ -15,7 +15,10 @@ import yett.rules.Conclusion.Odds;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** A cause that the person suspects: what speaks for and against it, and what would settle it. */
+/**
+ * Shows what speaks for and against a cause that the person suspects, and which check would settle
+ * it.
+ */
 final class Suspicion {
   private final Sitting sitting;
   private final CheckList checks;
@@ -33,7 +36,7 @@ final class Suspicion {
   }
 
   /**
-   * @param words id of a cause, or words of its name; the person is asked if they are empty
+   * @param words id of a cause, or words of its name; if empty, the person is asked
    */
   void look(String words) {
     String text = words.isEmpty() ? sitting.line("Which cause? Words from its name") : words;

@@ -5,7 +5,10 @@ import java.util.stream.Stream;
 import yett.command.common.Words;
 import yett.knowledge.RuleBase;
 
-/** What Tab completes at every prompt: its words, and behind two of them what they can name. */
+/**
+ * Words that the Tab key completes at every prompt. After two of them it also completes the cards
+ * that they can name.
+ */
 final class TabWords {
   private final RuleBase base;
   private List<String> words = List.of();

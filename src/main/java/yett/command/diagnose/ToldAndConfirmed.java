@@ -21,7 +21,10 @@ import yett.saying.Thing;
 import yett.saying.Thing.Kind;
 import yett.wording.Wording;
 
-/** What becomes of something told and confirmed: the event that an answer to its question makes. */
+/**
+ * Turns something that was told and confirmed into the event that answering its question would
+ * give.
+ */
 final class ToldAndConfirmed {
   private final Sitting sitting;
   private final ReportedLater later;
@@ -35,7 +38,7 @@ final class ToldAndConfirmed {
     return sitting.base();
   }
 
-  /** As it is shown back. */
+  /** The words in which it is shown back. */
   String words(Thing thing) {
     return switch (thing.kind()) {
       case DANGER, OUTCOME -> {
@@ -51,21 +54,27 @@ final class ToldAndConfirmed {
     };
   }
 
-  /** On a call in the words that are read out. */
+  /** The question of a check; on a call in the words that are read out. */
   private String asked(Check check) {
     return sitting.moment().state().role() == Role.CALLER ? check.spoken() : check.ask();
   }
 
-  /** Those that are open to this person; all of them if none is, so that the reason is told. */
+  /**
+   * The checks that are open to this person. If none is, all of them, so that the reason can be
+   * given.
+   */
   List<String> open(List<String> checks) {
     Set<String> unavailable = sitting.moment().judgement().unavailable();
     List<String> open = checks.stream().filter(id -> !unavailable.contains(id)).toList();
     return open.isEmpty() ? checks : open;
   }
 
-  /** What is not known yet and open to this person, as far as there is any. */
+  /**
+   * Things that are not known yet and are open to this person; all of them if everything is known
+   * already.
+   */
   List<Thing> news(List<Thing> things) {
-    // What is pressing is asked as one list, in its turn.
+    // How urgent it is, is asked later as one list.
     List<Thing> taken = things.stream().filter(t -> t.kind() != Kind.PRESSING).toList();
     List<Thing> news = taken.stream().filter(t -> !isKnown(t)).toList();
     Set<String> open = Set.copyOf(open(news.stream().map(Thing::card).toList()));
@@ -88,7 +97,10 @@ final class ToldAndConfirmed {
     return new Event.Answered(thing.card(), new Answer.Chosen(thing.outcome()));
   }
 
-  /** Complaints are told as one, because what else is wrong is asked after the first. */
+  /**
+   * Stores the things told. Complaints are stored together, because all others are asked for after
+   * the first.
+   */
   void take(List<Thing> things) {
     complaints(things.stream().filter(t -> t.kind() == Kind.COMPLAINT).map(Thing::card).toList());
     things.stream().filter(t -> t.kind() != Kind.COMPLAINT).forEach(this::take);
@@ -106,7 +118,7 @@ final class ToldAndConfirmed {
     }
   }
 
-  /** An answer to a check, held to all that one at its own prompt is held to. */
+  /** Stores an answer to a check under the same conditions as at its own prompt. */
   void answer(String id, Answer answer) {
     Check check = base().checks().get(id);
     Moment before = sitting.moment();
@@ -122,7 +134,7 @@ final class ToldAndConfirmed {
     }
   }
 
-  /** The same of a reading, which counts as if it had been taken as it is taken here. */
+  /** The same for a reading, which counts as if it had been taken by the procedure of the check. */
   void reading(String id, Answer answer) {
     Check check = base().checks().get(id);
     if (!check.how().isEmpty() && Request.forbidden(sitting.moment(), check).isEmpty()) {
@@ -139,7 +151,7 @@ final class ToldAndConfirmed {
     return forbidden.isPresent();
   }
 
-  /** The question itself, because the words did not say which answer. */
+  /** Asks the question itself, because the words did not say which answer. */
   private void question(Check check) {
     if (isRefused(check)) {
       return;
@@ -170,7 +182,7 @@ final class ToldAndConfirmed {
     }
   }
 
-  /** An effect is seen by what shows it: one of these is the answer. */
+  /** Asks which outcome shows this effect, because an effect itself cannot be answered. */
   private void effect(Effect effect) {
     List<Thing> signs = new Signs(sitting).of(effect);
     if (signs.isEmpty()) {

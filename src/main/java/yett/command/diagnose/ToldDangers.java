@@ -10,9 +10,12 @@ import yett.saying.Heard;
 import yett.saying.Thing;
 import yett.wording.Wording;
 
-/** Dangers that somebody tells of by the way: asked about before anything else. */
+/** Asks about dangers that somebody mentions in passing, before anything else. */
 record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
-  /** Those that the words may tell of, and that neither stand already nor have no sense here. */
+  /**
+   * Dangers that the words may mean, without those already reported and those that make no sense
+   * here.
+   */
   List<Thing> among(Heard heard) {
     return heard.dangerThings().stream()
         .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
@@ -20,7 +23,9 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
         .toList();
   }
 
-  /** Whether this very danger stands: whoever speaks of it again is not asked about it again. */
+  /**
+   * Whether this very danger is already reported and in force; then it is not asked about again.
+   */
   private boolean isReported(Thing danger) {
     return sitting
         .moment()
@@ -34,9 +39,10 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
   }
 
   /**
-   * Whether one of them is so; or it is not clear, and the whole list comes again.
+   * Asks whether one of them is so. Returns true if one is, or if it is not clear and the whole
+   * list will be asked again.
    *
-   * @param keep what is done with words that do not make it clear
+   * @param keep stores the words if they do not make it clear
    */
   boolean ask(List<Thing> dangers, String words, Consumer<String> keep) {
     List<Check.Outcome> outcomes =

@@ -17,13 +17,14 @@ import yett.knowledge.RuleBase;
 import yett.wording.CallWords;
 
 /**
- * The last case at a gate, if it was left before the gate was repaired and proved: whoever begins
- * another one is told of it, and of what it left in force.
+ * Finds the last case at a gate if it was left before the gate was repaired and proved. Somebody
+ * who begins another case is told of it, and of the set-ups that it left in force.
  */
 record UnfinishedCase(Casebook casebook, RuleBase base) {
   /**
-   * The newest one that left the gate in a state of the work, or else the newest; empty if there is
-   * none since every proof passed.
+   * The newest unfinished case that left the gate in a set-up; without one, the newest unfinished
+   * case. Cases before the last one that ended with every proof passed do not count. Empty if there
+   * is none.
    */
   Optional<Block> at(String gate) {
     List<CaseSummary> open = new ArrayList<>();

@@ -2,7 +2,10 @@ package yett.command.diagnose;
 
 import java.util.List;
 
-/** The caller's sentences that one listener has not heard yet; each of them listens for itself. */
+/**
+ * The caller's sentences that one user of them has not processed yet. Each user has an object of
+ * its own.
+ */
 public final class UnheardSentences {
   private final Sitting sitting;
   private int heard;
@@ -11,7 +14,7 @@ public final class UnheardSentences {
     this.sitting = sitting;
   }
 
-  /** What was said since this was asked last. */
+  /** What was said since the last call of this method. */
   public List<String> next() {
     List<String> said = sitting.moment().state().told().said();
     List<String> news = said.subList(Math.min(heard, said.size()), said.size());

@@ -8,14 +8,14 @@ import yett.interview.NotExcluded;
 import yett.knowledge.Role;
 import yett.wording.Wording;
 
-/** What of danger keeps a call from being closed by what its caller says. */
+/** Finds out whether a danger keeps a call from being closed by what its caller says. */
 record UnsettledDangers(Sitting sitting) {
-  /** Whether the list of dangers is open though something was said. */
+  /** Whether the list of dangers is still open although something was said. */
   boolean isOpen() {
     return notExcluded().unasked();
   }
 
-  /** Whether a danger keeps the call from being closed; then that is said. */
+  /** Whether a danger keeps the call from being closed; if so, the reason is shown. */
   boolean keepsOpen() {
     Optional<String> why = why();
     why.ifPresent(
@@ -29,9 +29,9 @@ record UnsettledDangers(Sitting sitting) {
   }
 
   /**
-   * The same for somebody who is on the line: then the call goes on with who is sent.
+   * The same for a caller who is on the line; then the call goes on to who is sent.
    *
-   * @param how the call would have ended, as a sentence without its point
+   * @param how how the call would have ended, as a sentence without its full stop
    */
   boolean sends(String how) {
     boolean open = keepsOpen();
@@ -41,7 +41,7 @@ record UnsettledDangers(Sitting sitting) {
     return open;
   }
 
-  /** Why it cannot be closed, as the beginning of a sentence; empty if it can. */
+  /** Why the call cannot be closed, as the beginning of a sentence; empty if it can. */
   private Optional<String> why() {
     return reported()
         .or(() -> untold())
@@ -50,7 +50,8 @@ record UnsettledDangers(Sitting sitting) {
   }
 
   /**
-   * With a danger that lets a caller go on, as with a vehicle shut in, a run that is seen ends it.
+   * The reason if a danger was reported. With a danger after which a caller may go on, such as a
+   * vehicle shut in, a run that was seen ends it.
    */
   private Optional<String> reported() {
     boolean stands =
@@ -66,7 +67,10 @@ record UnsettledDangers(Sitting sitting) {
         : Optional.of("Nobody could say whether there is a danger");
   }
 
-  /** A complaint that tells of danger is no less true for a gate that runs at the moment. */
+  /**
+   * The reason if a complaint tells of danger. The danger remains even if the gate runs at the
+   * moment.
+   */
   private Optional<String> complained() {
     Map<String, Map<String, String>> telling =
         sitting.base().telephone().spoken().tellsOf().getOrDefault("complaint", Map.of());

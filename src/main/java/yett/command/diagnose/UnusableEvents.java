@@ -14,8 +14,8 @@ import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
 /**
- * What stands in a case and counts for nothing, because it cannot be read, cannot be meant, or the
- * reasoning fails on it.
+ * Lists events of a case that are ignored because they cannot be read, make no sense, or make the
+ * reasoning fail.
  */
 public final class UnusableEvents {
   private final Sense sense;
@@ -24,7 +24,9 @@ public final class UnusableEvents {
     this.sense = new Sense(base);
   }
 
-  /** What cannot be read or cannot be meant, a line each; nothing of the event is quoted. */
+  /**
+   * Events that cannot be read or make no sense, one line each. Nothing of their content is quoted.
+   */
   public List<String> of(List<Entry> entries) {
     List<String> lines = new ArrayList<>();
     for (Entry entry : entries) {
@@ -39,7 +41,7 @@ public final class UnusableEvents {
     return lines;
   }
 
-  /** All of it, for a screen; empty if there is nothing. */
+  /** All of them, for a screen; empty if there are none. */
   public List<Block> blocks(Moment moment) {
     List<Block> blocks = new ArrayList<>();
     List<String> lines = of(moment.entries());
@@ -51,7 +53,7 @@ public final class UnusableEvents {
     return blocks;
   }
 
-  /** What can be read and the reasoning fails on. */
+  /** Events that can be read but make the reasoning fail. */
   static List<Block> failing(List<SetApart> apart) {
     List<String> lines =
         apart.stream()

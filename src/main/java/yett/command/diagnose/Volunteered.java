@@ -17,14 +17,17 @@ import yett.saying.Tellings;
 import yett.saying.Thing;
 
 /**
- * What a person tells without being asked. It is shown back and confirmed; then it counts like an
- * answer. Words that may tell of danger are asked about first.
+ * Takes up what a person tells without being asked. It is shown back and confirmed; then it counts
+ * as an answer. Words that may mean a danger are asked about first.
  */
 public final class Volunteered {
-  /** So many readings can be told apart at one look. */
+  /** How many readings are offered, so that they can be seen at a glance. */
   private static final int MOST = 5;
 
-  /** Words that some prompt asks for: at another one they are slips, and tell of nothing. */
+  /**
+   * Words that some prompt asks for. At any other prompt they are slips, and nothing is understood
+   * from them.
+   */
   private static final Set<String> PROMPTED =
       Set.of("close", "done", "cannot", "send", "leave", "list", "both", "first", "second");
 
@@ -40,7 +43,7 @@ public final class Volunteered {
     this.dangers = new ToldDangers(sitting, takenUp);
   }
 
-  /** Words that somebody wants to be taken up, whatever the question is. */
+  /** Takes up words that the person explicitly wants to tell, whatever the question is. */
   void tell(String words) {
     String text = words.isEmpty() ? sitting.line("What do you see or read?") : words;
     if (text.isEmpty()) {
@@ -55,9 +58,9 @@ public final class Volunteered {
   }
 
   /**
-   * Words that are no answer to the question.
+   * Takes up words that do not answer the question.
    *
-   * @return false if nothing is known by them, so that the question has to be put once more
+   * @return false if nothing is understood from them, so that the question has to be asked again
    */
   public boolean hear(String line) {
     boolean telling =
@@ -75,7 +78,10 @@ public final class Volunteered {
     return taken;
   }
 
-  /** The same for words that would only with good will be an answer to this check. */
+  /**
+   * The same for a line at this check, unless the line answers it. Returns whether something was
+   * understood.
+   */
   boolean hearElsewhere(Check check, String line) {
     boolean answers = HeardAnswer.to(check, line).answer().isPresent();
     return (!answers || isElsewhere(check, line)) && hear(line);
@@ -109,7 +115,7 @@ public final class Volunteered {
             : new Event.Noted(words));
   }
 
-  /** Whether anything is known by these words; then it was asked back. */
+  /** Asks what the words mean; returns false if nothing is understood from them. */
   private boolean take(String words) {
     Optional<SpokenReading> reading = SpokenReading.of(words, sitting.base());
     if (reading.isPresent() && read(reading.get())) {
@@ -140,7 +146,7 @@ public final class Volunteered {
     return true;
   }
 
-  /** What is kept anyway is read for danger all the same. */
+  /** Looks for dangers in words that are stored in any case. */
   void hearDanger(String words) {
     List<Thing> told = words.isBlank() ? List.of() : dangers.among(tellings().hear(words));
     if (!told.isEmpty()) {
@@ -148,7 +154,7 @@ public final class Volunteered {
     }
   }
 
-  /** A complaint, or something that happened, by the very name that it has in a list. */
+  /** A complaint or recent event whose exact name in a list these words are. */
   private Optional<Thing> reported(String words) {
     RuleBase base = sitting.base();
     return new ComplaintNames(base.complaints())
@@ -163,7 +169,9 @@ public final class Volunteered {
                     .map(h -> new Thing(Thing.Kind.HISTORY, h.id(), "")));
   }
 
-  /** Whether one of the checks that can have such a reading was meant. */
+  /**
+   * Asks which check a reading belongs to; returns whether it was one of those that can have it.
+   */
   private boolean read(SpokenReading reading) {
     List<String> checks = reading.checks().stream().map(Check::id).toList();
     List<String> meant =

@@ -10,15 +10,15 @@ import yett.knowledge.Role;
 import yett.knowledge.Telephone;
 import yett.saying.Thing;
 
-/** What a caller watches for after the gate has come right again. */
+/** Lists what a caller has to watch for after the gate works again. */
 record WhatToWatch(Sitting sitting) {
-  /** A look that a cause shows on as often as this tells of it. */
+  /** A look that shows a cause at least this often counts as a sign of the cause. */
   private static final double SHOWS = 0.5;
 
   /**
-   * What the cards have to be watched for after what did it, and what always has.
+   * What to watch for: what the cards say after this repair, and what always applies.
    *
-   * @param what did it, in the caller's words
+   * @param what what put the gate right, in the caller's words
    */
   List<String> after(String what) {
     Set<String> watch = new LinkedHashSet<>();
@@ -31,12 +31,12 @@ record WhatToWatch(Sitting sitting) {
     return List.copyOf(watch);
   }
 
-  /** Whether these words say what put it right. */
+  /** Whether these words say what put the gate right. */
   boolean tellsWhatDidIt(String words) {
     return repairs(words).findAny().isPresent();
   }
 
-  /** What a caller may do that these words speak of. */
+  /** Repairs that a caller may do and that these words mention. */
   private Stream<Repair> repairs(String words) {
     List<Thing> heard =
         words.isBlank() ? List.of() : sitting.ears().tellings().hear(words).things();
@@ -44,7 +44,7 @@ record WhatToWatch(Sitting sitting) {
         .filter(r -> r.who() == Role.CALLER && heard.stream().anyMatch(t -> isFor(r, t)));
   }
 
-  /** Whether what was heard shows a cause that the repair removes. */
+  /** Whether what was understood shows a cause that the repair removes. */
   private boolean isFor(Repair repair, Thing thing) {
     Check check = sitting.base().checks().get(thing.card());
     if (check == null || thing.outcome().isEmpty() || check.id().equals(Telephone.WORKS_AGAIN)) {

@@ -22,8 +22,8 @@ import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /**
- * Why a check is asked: what it separates, what it costs, what it is worth, what each answer would
- * mean.
+ * Explains why a check is asked: what it separates, what it costs, what it is worth, and what each
+ * answer would mean.
  */
 record WhyCheck(RuleBase base) {
   List<Block> of(Step.Ask ask, Moment moment) {

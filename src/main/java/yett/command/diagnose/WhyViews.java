@@ -13,7 +13,7 @@ import yett.wording.Figures;
 import yett.wording.StepWords;
 import yett.wording.Wording;
 
-/** Why the step at hand comes now. */
+/** Explains why the present step comes now. */
 final class WhyViews {
   private static final String REPORT =
       "What people noticed and what happened lately says most for the least time.";

@@ -6,12 +6,14 @@ import yett.knowledge.Telephone;
 import yett.saying.Heard;
 import yett.saying.Thing;
 
-/** Words and answers by which a caller says that the gate works again. */
+/** Recognises the words and answers by which a caller says that the gate works again. */
 public record WorksAgain(Sitting sitting) {
-  /** So well must words fit that are heard as "it works again"; asking is cheap. */
+  /**
+   * Least weight at which words count as "it works again". It is low, because asking costs little.
+   */
   private static final double LEAST = 0.5;
 
-  /** Whether these words say that it works again, and no complaint better. */
+  /** Whether these words say that it works again, and fit no complaint better. */
   public boolean tellsOfIt(String words) {
     Heard heard = sitting.ears().tellings().hear(words);
     double again = weight(heard);
@@ -37,7 +39,7 @@ public record WorksAgain(Sitting sitting) {
     return check != null && Telephone.tellsItWorksAgain(check, thing.outcome());
   }
 
-  /** Whether an answer at its own prompt says the same. */
+  /** Whether this outcome of a check says the same. */
   public boolean isIt(Check check, String outcome) {
     return isCall() && Telephone.tellsItWorksAgain(check, outcome);
   }

@@ -1,2 +1,2 @@
-/** The interview at a console: {@code diagnose} and {@code resume}. */
+/** The interview at a console: {@code diagnose}, {@code resume} and {@code inspect}. */
 package yett.command.diagnose;

@@ -15,7 +15,7 @@ import yett.console.Progress;
 import yett.desk.Demo;
 import yett.desk.Desk;
 
-/** {@code gates demo}: a casebook to look at, with gates and visits that were made up. */
+/** {@code gates demo}: makes a casebook with invented gates and visits to look at. */
 public record DemoCommands(Desk desk, Console console) {
   private static final String DEMO =
       "Usage: gates demo FOLDER. FOLDER is new or empty; a casebook is made in it with the gates of"

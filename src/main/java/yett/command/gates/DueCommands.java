@@ -10,7 +10,7 @@ import yett.console.Console;
 import yett.desk.Desk;
 import yett.figures.NextInspection;
 
-/** {@code gates due}: which gates have to be inspected, the earliest first. */
+/** {@code gates due}: lists the gates that have to be inspected, the earliest first. */
 public record DueCommands(Desk desk, Console console) {
   private static final String DUE =
       "Usage: gates due. A gate is due a set number of months after the last inspection it passed"

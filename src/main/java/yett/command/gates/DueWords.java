@@ -5,7 +5,7 @@ import java.time.ZoneId;
 import yett.desk.Desk;
 import yett.figures.NextInspection;
 
-/** When gates are to be inspected, in words. */
+/** Says in words when a gate is to be inspected. */
 final class DueWords {
   private final ZoneId zone = ZoneId.systemDefault();
   private final LocalDate today;
@@ -28,7 +28,7 @@ final class DueWords {
     return !next.day().isAfter(today);
   }
 
-  /** Beside the name of the gate. */
+  /** The words after the gate's name in a list. */
   String words(NextInspection next) {
     if (next.last().isEmpty()) {
       return "due now; no inspection passed yet";
@@ -39,7 +39,7 @@ final class DueWords {
         + next.last().get();
   }
 
-  /** On the gate's own page. */
+  /** The line on the gate's own page. */
   String line(Gates.Gate gate) {
     return gate.retired()
         .map(day -> "Retired on " + day + "; no inspection is due.")

@@ -10,14 +10,14 @@ import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
-/** What a command line says of a gate, each as {@code QUESTION=ANSWER}. */
+/** Reads answers about a gate from a command line, each as {@code QUESTION=ANSWER}. */
 final class GateAnswers {
   private GateAnswers() {}
 
   /**
-   * Question to answer, in the order in which they stand.
+   * Question to answer, in the order in which they were typed.
    *
-   * @throws UsageException for the first that is none
+   * @throws UsageException for the first word that is no such answer
    */
   static Map<String, String> of(List<String> words, RuleBase base) {
     Map<String, String> answers = new LinkedHashMap<>();

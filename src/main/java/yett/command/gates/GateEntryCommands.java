@@ -13,7 +13,7 @@ import yett.desk.Desk;
 import yett.desk.GateMemory;
 import yett.wording.GateWords;
 
-/** {@code gates add} and {@code gates describe}: a gate as installed, without a case. */
+/** {@code gates add} and {@code gates describe}: enter a gate as installed, without a case. */
 public record GateEntryCommands(Desk desk, Console console) {
   private static final String FORM =
       " Such as: opening=\"6 m\" support=cantilever batteries=none. What you leave out"

@@ -15,20 +15,21 @@ import yett.knowledge.SiteQuestion;
 import yett.wording.Wording;
 
 /**
- * Gates out of a sheet: a line a gate, a column a question; what {@link GateSheet} writes too.
+ * Reads gates from a sheet with a line for each gate and a column for each question, as {@link
+ * GateSheet} writes it.
  *
  * @param known names of the gates of the casebook
  */
 record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
-  /** Columns of {@link GateSheet} that tell nothing of the gate itself. */
+  /** Columns of {@link GateSheet} that say nothing about the gate itself and are skipped. */
   private static final List<String> PASSED_OVER =
       List.of("last visit", "cases", "open cases", "retired");
 
   /**
-   * What is told of each gate, by name and question; an empty cell tells nothing, the usual answer
-   * is an empty one, so that it takes the place of another that was given before.
+   * The answers about each gate, by name and question. A question with an empty cell is left out. A
+   * cell with the usual answer gives an empty answer, which replaces an earlier one.
    *
-   * @throws yett.command.common.UsageException if anything is wrong, with all of it
+   * @throws yett.command.common.UsageException with all that is wrong, if anything is
    */
   Map<String, Map<String, Optional<String>>> gates() {
     int gate = sheet.column("Gate");
@@ -67,7 +68,9 @@ record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
     return fresh;
   }
 
-  /** Also where a sheet has it in other units, to as many figures as they are shown. */
+  /**
+   * Whether the answers are equal, also if the sheet has them in other units and rounded as shown.
+   */
   private static boolean same(SiteQuestion question, String answer, String usual) {
     return question.same(answer, usual)
         || Wording.site(question, answer).equals(Wording.site(question, usual));
@@ -124,7 +127,7 @@ record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
         .or(() -> Optional.of(typed(cell)).filter(c -> SiteFacts.canBe(question, c)));
   }
 
-  /** Without what a sheet has behind it in the other units: "8 m (26.25 ft)". */
+  /** The cell without the value in other units that a sheet has after it: "8 m (26.25 ft)". */
   private static String typed(String cell) {
     return cell.replaceFirst(" \\([^()]*\\)$", "");
   }

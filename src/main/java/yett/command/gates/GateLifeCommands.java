@@ -12,7 +12,7 @@ import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
 
-/** Gates that get another name, turn out to be one, or are looked after no more. */
+/** Commands that rename a gate, merge two names of one gate, or retire a gate. */
 public record GateLifeCommands(Desk desk, Console console) {
   private static final String RENAME =
       "Usage: gates rename \"OLD NAME\" \"NEW NAME\". Cases and readings go with the gate, through"

@@ -8,7 +8,7 @@ import yett.command.common.SheetText;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
-/** The gates for a spreadsheet: CSV, a line a gate. */
+/** Writes the gates as CSV for a spreadsheet, one line for each gate. */
 final class GateSheet {
   private final RuleBase base;
   private final GateViews views;

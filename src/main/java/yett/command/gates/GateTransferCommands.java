@@ -20,7 +20,7 @@ import yett.desk.GateMemory;
 import yett.desk.PastVisit;
 import yett.desk.PastVisits;
 
-/** Gates and their readings as sheets for a spreadsheet, out and in. */
+/** Commands that export and import gates and their readings as sheets for a spreadsheet. */
 public record GateTransferCommands(Desk desk, Console console, StandardStreams output) {
   private static final String EXPORT =
       "Usage: gates export FILE.csv. Writes one line per gate and one column per"

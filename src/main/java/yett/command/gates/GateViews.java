@@ -16,7 +16,7 @@ import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
 import yett.wording.Wording;
 
-/** Gates on a screen. */
+/** Shows gates on a screen. */
 final class GateViews {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
 
@@ -32,7 +32,10 @@ final class GateViews {
     return DAY.format(at.atZone(ZoneId.systemDefault()));
   }
 
-  /** What was told of a gate, in a line: what is usual elsewhere is not told of this one. */
+  /**
+   * What was said of a gate, in one line. Usual answers that nobody gave for this gate are left
+   * out.
+   */
   String line(Gates.Gate gate) {
     return gate.told()
         .map(told -> new GateWords(base).toldLine(told))
@@ -64,7 +67,9 @@ final class GateViews {
         + (gate.unread() == 0 ? "" : ", " + gate.unread() + " cannot be read");
   }
 
-  /** What was said of a gate, by name; the usual counts where nothing else was said. */
+  /**
+   * The answers about a gate, by name of the question; the usual answer where nobody gave another.
+   */
   Map<String, String> described(Map<String, String> told) {
     Map<String, String> described = new LinkedHashMap<>();
     new SiteFacts(base)

@@ -21,14 +21,16 @@ import yett.desk.GateMemory;
 import yett.figures.GateHistory;
 import yett.knowledge.Names;
 
-/** The gates of a casebook: those that somebody described, and those that only have cases. */
+/**
+ * The gates of a casebook: those that somebody described, and those that are only named in cases.
+ */
 record Gates(Desk desk, Console console) {
   /**
    * A gate with what is known of it.
    *
-   * @param told what was said of it; empty if nobody described it yet
+   * @param told answers about it; empty if nobody described it yet
    * @param unread cases that a newer program wrote
-   * @param retired since when it is not looked after any more; empty if it is
+   * @param retired since when it is no longer looked after; empty if it is looked after
    */
   record Gate(
       String name,
@@ -37,20 +39,20 @@ record Gates(Desk desk, Console console) {
       int unread,
       Optional<LocalDate> retired) {}
 
-  /** By name. */
+  /** All gates in the order of their names. */
   List<Gate> all() {
     return read(name -> true);
   }
 
-  /** The one of this name. */
+  /** The gate with this name. */
   Gate named(String name) {
     return read(name::equals).get(0);
   }
 
   /**
-   * Which gate somebody means, by its name or what it begins with.
+   * The name of the gate that somebody means, from its name or the beginning of it.
    *
-   * @throws UsageException if it is none, with the nearest
+   * @throws UsageException if there is none; the message gives the nearest names
    */
   String meant(String typed) {
     String letters = SiteName.letters(typed);
@@ -64,9 +66,9 @@ record Gates(Desk desk, Console console) {
   }
 
   /**
-   * The gate of this name, as far as signs and capitals go.
+   * The gate with this name, ignoring punctuation and capitals.
    *
-   * @throws UsageException if there is none, with the nearest
+   * @throws UsageException if there is none; the message gives the nearest names
    */
   String exactly(String typed) {
     List<String> names = names();

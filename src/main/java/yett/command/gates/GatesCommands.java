@@ -24,7 +24,7 @@ import yett.knowledge.Role;
 import yett.rules.Judgement;
 import yett.wording.TrendWords;
 
-/** {@code gates}: the gates of the casebook listed and shown. */
+/** {@code gates}: lists and shows the gates of the casebook. */
 public record GatesCommands(Desk desk, Console console, StandardStreams output) {
   private static final String GATES =
       "Usage: gates [--retired] [--csv]. --retired lists the gates no longer looked"
@@ -84,7 +84,7 @@ public record GatesCommands(Desk desk, Console console, StandardStreams output) 
 
   private List<Block> readings(Gates.Gate gate) {
     List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate.name());
-    List<Entry> entries = nothingComplainedOf(gate.told().orElse(Map.of()), earlier);
+    List<Entry> entries = inspectionEntries(gate.told().orElse(Map.of()), earlier);
     try (Interview interview = desk.expertise().newInterview()) {
       Judgement usual = interview.judgement(entries);
       return new ReadingViews(desk.base(), console.width())
@@ -96,8 +96,11 @@ public record GatesCommands(Desk desk, Console console, StandardStreams output) 
     }
   }
 
-  /** At an inspection baselines stand beside the usual range and do not narrow it. */
-  private List<Entry> nothingComplainedOf(Map<String, String> told, List<Event.Earlier> earlier) {
+  /**
+   * Entries of an inspection at this gate. In an inspection, baselines are shown next to the usual
+   * range and do not narrow it.
+   */
+  private List<Entry> inspectionEntries(Map<String, String> told, List<Event.Earlier> earlier) {
     List<Event> events = new ArrayList<>();
     events.add(
         new Event.Opened("", Role.TECHNICIAN, "", Optional.of(InspectionKind.SERVICE), earlier));

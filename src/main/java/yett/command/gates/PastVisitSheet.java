@@ -15,13 +15,14 @@ import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.quantity.ReadingException;
 
-/** A sheet of readings, typed in from paper, as visits of the past. */
+/** Reads visits of the past from a sheet of readings that was typed in from paper. */
 record PastVisitSheet(RuleBase base) {
 
   /**
-   * The visits of a sheet; what a call read is passed over, as it tells nothing of a gate in order.
+   * The visits of a sheet. Readings taken on a call are skipped, because they do not show what the
+   * gate reads in order.
    *
-   * @throws yett.command.common.UsageException if anything is wrong, with all of it
+   * @throws yett.command.common.UsageException with all that is wrong, if anything is
    */
   List<PastVisit> visits(SheetFile sheet, List<String> gates, LocalDate today) {
     int[] columns = ReadingSheet.HEAD.stream().mapToInt(sheet::column).toArray();
@@ -68,7 +69,7 @@ record PastVisitSheet(RuleBase base) {
         return Optional.of(day);
       }
     } catch (DateTimeParseException e) {
-      // Told below, with the example.
+      // Reported below, with the example.
     }
     sheet.problem(
         row, column, "\"" + row.cell(column) + "\" is not a past date such as 2024-03-02.");

@@ -13,7 +13,10 @@ import yett.knowledge.InspectionKind;
 import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
 
-/** Readings of visits as a sheet, a line a reading; {@link PastVisitSheet} reads one. */
+/**
+ * Writes the readings of visits as a sheet, one line for each reading; {@link PastVisitSheet} reads
+ * it back.
+ */
 final class ReadingSheet {
   static final List<String> HEAD = List.of("Gate", "Date", "Visit", "Measured", "Reading");
 

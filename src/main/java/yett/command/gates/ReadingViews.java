@@ -18,20 +18,20 @@ import yett.rules.Judgement;
 import yett.wording.TrendWords;
 import yett.wording.UsualRangeWords;
 
-/** Readings at a gate over time, a line each. */
+/** Shows the readings at a gate over time, one line for each. */
 record ReadingViews(RuleBase base, int width) {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
   private static final int NEWEST = 12;
   private static final int LONGEST = 44;
   private static final int SHORTEST = 10;
 
-  /** Margin, date and the blanks between. */
+  /** Width of margin, date and the blanks between, in characters. */
   private static final int TAKEN = 18;
 
   /**
-   * @param usual what the rules expect at this gate
-   * @param earlier with what it read when it was in order
-   * @param trends how the readings moved since
+   * @param usual the ranges that the rules expect at this gate
+   * @param earlier earlier readings, with the baselines
+   * @param trends how the readings have changed since
    */
   List<Block> blocks(
       List<List<Reading>> readings,
@@ -59,7 +59,7 @@ record ReadingViews(RuleBase base, int width) {
     return blocks;
   }
 
-  /** What it read when the gate was in order, and how far it is from that now. */
+  /** The baseline of a check, and how far the reading is from it now. */
   private static Optional<String> baseline(Check check, List<Event.Earlier> earlier) {
     return earlier.stream()
         .filter(e -> e.baseline() && e.check().equals(check.id()))

@@ -16,11 +16,11 @@ import yett.command.common.UsageException;
 import yett.files.BoundedFile;
 
 /**
- * A sheet that somebody made in a spreadsheet: CSV in UTF-8 with commas, semicolons or tabs, the
- * first line naming the columns. What is wrong in it is told by line and column, all at once.
+ * A sheet from a spreadsheet: CSV in UTF-8 with commas, semicolons or tabs, column names in the
+ * first line. All problems are reported together, each with line and column.
  */
 final class SheetFile {
-  /** Bytes; a firm of a thousand gates has less. */
+  /** In bytes; the sheet of a firm with a thousand gates is smaller. */
   private static final int LARGEST = 1 << 22;
 
   private static final int MOST_TOLD = 20;
@@ -31,12 +31,12 @@ final class SheetFile {
   private final List<String> problems = new ArrayList<>();
 
   /**
-   * A line with something in it.
+   * A line that is not empty.
    *
-   * @param line from 1, that on which it begins
+   * @param line number of the line on which it begins, from 1
    */
   record Row(int line, List<String> cells) {
-    /** What stands in a column, empty where the line ends before it. */
+    /** The cell in a column; empty if the line ends before it. */
     String cell(int column) {
       return column < cells.size() ? cells.get(column) : "";
     }
@@ -49,7 +49,7 @@ final class SheetFile {
   }
 
   /**
-   * @throws UsageException if it cannot be read
+   * @throws UsageException if the file cannot be read
    */
   static SheetFile read(String name) {
     try {
@@ -105,7 +105,7 @@ final class SheetFile {
     return rows;
   }
 
-  /** Position of the column of this name, capitals or not. */
+  /** Position of the column with this name, ignoring case. */
   int column(String wanted) {
     for (int i = 0; i < head.size(); i++) {
       if (head.get(i).equalsIgnoreCase(wanted)) {
@@ -119,7 +119,7 @@ final class SheetFile {
             + ". Write the names of the columns there.");
   }
 
-  /** Keeps what is wrong, and where. */
+  /** Notes a problem at this place. */
   void problem(Row row, int column, String what) {
     problems.add(
         name + ", line " + row.line() + ", column " + (column + 1) + column(column) + ": " + what);
@@ -134,7 +134,7 @@ final class SheetFile {
   }
 
   /**
-   * @throws UsageException with all that is wrong, if anything is
+   * @throws UsageException with all problems, if there are any
    */
   void refuseIfWrong() {
     if (problems.isEmpty()) {
@@ -148,7 +148,10 @@ final class SheetFile {
     throw new UsageException(String.join("\n", told));
   }
 
-  /** A name as it was before a spreadsheet was kept from working it out; see SheetText. */
+  /**
+   * A name without the mark that {@code SheetText} put before it to stop a spreadsheet from
+   * evaluating it.
+   */
   static String name(String cell) {
     return cell.matches("(?s)'[=+\\-@].*") ? cell.substring(1) : cell;
   }

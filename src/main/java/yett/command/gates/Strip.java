@@ -1,11 +1,11 @@
 package yett.command.gates;
 
 /**
- * A reading on a line, between the least and the greatest that were read, with its usual range
- * there: {@code ...[==*===].....}. Plain characters, so that it looks the same in a pipe.
+ * Draws a reading on a line that goes from the least to the greatest reading, with the usual range
+ * in brackets: {@code ...[==*===].....}. Plain characters, so that it looks the same in a pipe.
  *
- * @param low lower end of the usual range, minus infinity if it has none
- * @param high upper end, infinity if it has none; NaN both if there is no usual range
+ * @param low lower end of the usual range; minus infinity if it has none
+ * @param high upper end; infinity if it has none. Both are NaN if there is no usual range
  */
 record Strip(double from, double to, double low, double high) {
 

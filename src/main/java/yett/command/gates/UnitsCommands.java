@@ -9,7 +9,10 @@ import yett.console.Console;
 import yett.desk.Desk;
 import yett.quantity.Units;
 
-/** {@code units}: the units in which whoever works here reads lengths, forces and the like. */
+/**
+ * {@code units}: chooses the units in which the people at this computer read lengths, forces and so
+ * on.
+ */
 public record UnitsCommands(Desk desk, Console console) {
   private static final String UNITS =
       "Usage: units [us|si]. us: feet, inches, pounds, degF; si: metres, newtons,"

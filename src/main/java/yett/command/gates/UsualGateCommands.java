@@ -12,7 +12,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
 
-/** {@code gates usual}: what is taken for granted of a gate until somebody tells. */
+/** {@code gates usual}: sets what is assumed of a gate until somebody says otherwise. */
 public record UsualGateCommands(Desk desk, Console console) {
   private static final String AS_SHIPPED = "as-shipped";
 

@@ -1,2 +1,2 @@
-/** {@code gates}: gates with their history. */
+/** {@code gates}: commands for gates and their history. */
 package yett.command.gates;

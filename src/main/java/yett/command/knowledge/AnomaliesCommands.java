@@ -22,7 +22,7 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
-/** {@code knowledge anomalies}: weak places of a rule base that are no errors. */
+/** {@code knowledge anomalies}: finds weak places of a rule base that are not errors. */
 public record AnomaliesCommands(Desk desk, Console console) {
 
   private static final String ANOMALIES =

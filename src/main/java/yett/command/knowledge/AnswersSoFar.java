@@ -12,7 +12,10 @@ import java.util.TreeSet;
 import yett.bench.NewCard;
 import yett.bench.Question;
 
-/** What was answered about a new card; what was taken back is offered again. */
+/**
+ * The answers given so far about a new card. Answers that were taken back are kept, to be offered
+ * again.
+ */
 final class AnswersSoFar {
   private final Map<String, String> answers = new LinkedHashMap<>();
   private final Deque<String> asked = new ArrayDeque<>();
@@ -31,19 +34,19 @@ final class AnswersSoFar {
     return card.questions(answers).stream().filter(q -> !answers.containsKey(q.key())).findFirst();
   }
 
-  /** An answer that nobody was asked for. */
+  /** Adds an answer that did not have to be asked for. */
   void given(Question question, String answer) {
     answers.put(question.key(), answer);
   }
 
-  /** An answer that somebody typed. */
+  /** Adds an answer that somebody typed. */
   void asked(Question question, String answer) {
     answers.put(question.key(), answer);
     earlier.remove(question.key());
     asked.push(question.key());
   }
 
-  /** What Enter alone stands for: what was answered before, or what is usual. */
+  /** The answer that Enter alone gives: the one given before, or the usual one. */
   Optional<String> enter(Question question) {
     return Optional.ofNullable(earlier.get(question.key()))
         .filter(a -> question.complaint().apply(a).isEmpty())
@@ -51,9 +54,9 @@ final class AnswersSoFar {
   }
 
   /**
-   * Takes up answers of an earlier start, up to the first that will not do any more.
+   * Takes over answers from an earlier start, up to the first one that is no longer valid.
    *
-   * @return the keys of those that were taken
+   * @return the keys of the answers taken over
    */
   Set<String> takeUp(Map<String, String> left, NewCard card) {
     Set<String> taken = new TreeSet<>();
@@ -71,7 +74,7 @@ final class AnswersSoFar {
   }
 
   /**
-   * Takes the last answer back, with all that was not asked after it.
+   * Takes back the last typed answer, with all that followed from it without being asked.
    *
    * @return whether there was one
    */

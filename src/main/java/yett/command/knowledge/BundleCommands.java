@@ -26,7 +26,7 @@ import yett.knowledge.AddOn;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 
-/** {@code knowledge key}, {@code pack} and {@code unpack}: rule bases handed over, signed. */
+/** {@code knowledge key}, {@code pack} and {@code unpack}: exchange signed rule bases. */
 public record BundleCommands(Desk desk, Console console, StandardStreams output) {
   private static final String KEY =
       "Usage: knowledge key. Makes the firm's key on this computer, once, and shows"
@@ -45,7 +45,7 @@ public record BundleCommands(Desk desk, Console console, StandardStreams output)
           + " with a key trusted here (knowledge trust KEY-FILE) and unchanged since; only"
           + " then writes its contents to a new folder. Its rules are then trusted too.";
 
-  /** Bytes of notes. */
+  /** In bytes. */
   private static final int LARGEST_NOTES = 1 << 20;
 
   @Command(

@@ -24,7 +24,7 @@ import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.trial.CasesBeside;
 
-/** {@code knowledge show}: one card with its figures, on the screen or as a page. */
+/** {@code knowledge show}: shows one card with its figures, on the screen or as a page. */
 public record CardCommands(Desk desk, Console console, StandardStreams output) {
   private static final String SHOW =
       "Usage: knowledge show ID [FOLDER] [--html FILE]. Likelihoods are shown as"

@@ -25,7 +25,7 @@ import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
 
-/** {@code knowledge check}: reads a rule base and tells everything that is wrong with it. */
+/** {@code knowledge check}: reads a rule base and reports everything that is wrong with it. */
 public record CheckCommands(Desk desk, Console console, StandardStreams output) {
   private static final String CHECK =
       "Usage: knowledge check [FOLDER] [--watch]. Without a folder, the rule base in use; an"
@@ -82,17 +82,20 @@ public record CheckCommands(Desk desk, Console console, StandardStreams output) 
     }
   }
 
-  /** Nobody types here: the end of the input means that nobody looks any more. */
+  /**
+   * Stops watching when the input ends. Nobody types here; the end of the input means that nobody
+   * is watching any more.
+   */
   private static void endWithInput(WatchedFolder watched) {
     Thread reader =
         new Thread(
             () -> {
               try {
                 while (System.in.read() >= 0) {
-                  // whatever is typed means nothing
+                  // Typed text has no meaning here.
                 }
               } catch (IOException e) {
-                // as good as the end
+                // Counts as the end of the input.
               }
               watched.close();
             },
@@ -101,7 +104,7 @@ public record CheckCommands(Desk desk, Console console, StandardStreams output) 
     reader.start();
   }
 
-  /** Returns whether nothing is wrong. */
+  /** Reports the problems; returns whether there are none. */
   private boolean tell(Checked checked, SortedMap<String, String> files) {
     checked.problems().forEach(p -> output.print(ProblemText.of(p, files)));
     if (!checked.problems().isEmpty()) {

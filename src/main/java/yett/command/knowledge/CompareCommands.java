@@ -26,7 +26,7 @@ import yett.trial.Culprits;
 import yett.trial.KeptRuns;
 import yett.trial.ReleaseNotes;
 
-/** {@code knowledge compare}: what a change to the cards does to cases. */
+/** {@code knowledge compare}: shows what a change to the cards does to cases. */
 public record CompareCommands(Desk desk, Console console, StandardStreams output) {
   private static final String COMPARE =
       "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near] [--html"
@@ -79,7 +79,7 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
             part);
     Side second = side(last, part);
     Comparison comparison = compare(first, second, all);
-    List<String> costs = costs(comparison, first, second);
+    List<String> costs = culprits(comparison, first, second);
     console.show(TrialViews.compared(comparison, costs, sums, near));
     page.ifPresent(
         file ->
@@ -119,8 +119,8 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
     return new Side(expertise, cases);
   }
 
-  /** Which new cards the cases cost that went wrong. */
-  private List<String> costs(Comparison comparison, Side first, Side second) {
+  /** The new cards because of which cases went wrong. */
+  private List<String> culprits(Comparison comparison, Side first, Side second) {
     int wrong = comparison.wrong().size();
     if (wrong == 0) {
       return List.of();

@@ -26,7 +26,10 @@ import yett.replay.Coverage;
 import yett.replay.RecordedCase;
 import yett.trial.Delicate;
 
-/** {@code knowledge cover}: what the cases leave untried, and what no check tells apart. */
+/**
+ * {@code knowledge cover}: shows which cards the cases do not try, and which causes no check can
+ * tell apart.
+ */
 public record CoverCommands(Desk desk, Console console, StandardStreams output) {
   private static final int MOST = 20;
 
@@ -117,7 +120,7 @@ public record CoverCommands(Desk desk, Console console, StandardStreams output) 
     show("Proofs that no case is asked", coverage.proofs(), mine);
   }
 
-  /** Those of add-ons are told apart, before the others. */
+  /** Shows the cards of add-ons separately, before the others. */
   private void show(String what, List<String> ids, Set<String> mine) {
     List<String> own = ids.stream().filter(mine::contains).toList();
     if (!own.isEmpty()) {
@@ -128,7 +131,7 @@ public record CoverCommands(Desk desk, Console console, StandardStreams output) 
         ids.stream().filter(id -> !mine.contains(id)).toList());
   }
 
-  /** The first of them: of a hundred nobody reads the rest. */
+  /** Shows the first ids only, because nobody reads a list of a hundred. */
   private void show(String what, List<String> ids) {
     List<String> some = new ArrayList<>(ids.stream().limit(MOST).toList());
     if (ids.size() > MOST) {

@@ -5,7 +5,7 @@ import yett.console.Block;
 import yett.console.Text;
 import yett.trial.Difference;
 
-/** How two runs of a case differ, on a screen. */
+/** Shows how two runs of a case differ. */
 public final class Differences {
   private Differences() {}
 

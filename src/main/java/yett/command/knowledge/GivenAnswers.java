@@ -11,7 +11,7 @@ import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.knowledge.Names;
 
-/** Answers about a new card that were given with the command, as key=value. */
+/** Answers about a new card that were given in the command, as key=value. */
 final class GivenAnswers {
   private GivenAnswers() {}
 
@@ -27,7 +27,7 @@ final class GivenAnswers {
     return given;
   }
 
-  /** Without a terminal: what was given, and the usual for the rest. */
+  /** All answers for use without a terminal: those given, and the usual ones for the rest. */
   static Map<String, String> complete(NewCard card, Map<String, String> given) {
     Map<String, String> answers = new LinkedHashMap<>();
     List<String> complaints = new ArrayList<>();

@@ -8,7 +8,10 @@ import tools.jackson.databind.node.ObjectNode;
 import yett.saying.Heard;
 import yett.saying.Hearing;
 
-/** What was heard, for other programs; the form is {@code shared/heard.schema.json}. */
+/**
+ * Writes what was understood from words as JSON for other programs, in the form of {@code
+ * shared/heard.schema.json}.
+ */
 final class HeardJson {
   private static final JsonMapper MAPPER = JsonMapper.shared();
   private static final double STEPS = 1000;

@@ -6,7 +6,7 @@ import yett.knowledge.RuleBase;
 import yett.saying.Thing;
 import yett.wording.Wording;
 
-/** How things that were heard are named for a trainer. */
+/** Names, for a trainer, the things that were understood from words. */
 record HeardThings(RuleBase base) {
   static String kind(Thing thing) {
     return Wording.capital(thing.kind().name().toLowerCase(Locale.ROOT));

@@ -18,7 +18,7 @@ import yett.saying.Heard;
 import yett.saying.Hearing;
 import yett.saying.Tellings;
 
-/** {@code knowledge hears}: what words would be understood as. */
+/** {@code knowledge hears}: shows what words would be understood as. */
 public record HearsCommands(Desk desk, Console console, StandardStreams output) {
   private static final String HEARS =
       "Usage: knowledge hears WORDS... | --file FILE [--json] [--by-words]. Shows what"

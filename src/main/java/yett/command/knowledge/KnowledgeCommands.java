@@ -24,7 +24,7 @@ import yett.desk.Desk;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
-/** {@code knowledge}: cards looked up and shown. */
+/** {@code knowledge}: finds and shows cards. */
 public record KnowledgeCommands(Desk desk, Console console, StandardStreams output) {
   private static final String KNOWLEDGE =
       "Usage: knowledge COMMAND ... . Without a COMMAND it lists them; docs/trainer.md"
@@ -74,7 +74,7 @@ public record KnowledgeCommands(Desk desk, Console console, StandardStreams outp
     }
   }
 
-  /** Cards that only other words, answers or steps name. */
+  /** Cards found by other words, answers or steps but not by their name. */
   private List<Candidate> meant(
       String typed, Map<String, List<Candidate>> all, List<Candidate> found) {
     List<String> ids = new MeaningIndex(desk.base()).of(typed);

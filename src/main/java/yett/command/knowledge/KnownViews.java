@@ -4,7 +4,7 @@ import java.util.List;
 import yett.bench.Candidate;
 import yett.console.Block;
 
-/** Ids with their words, on a screen. */
+/** Shows ids with their words. */
 public final class KnownViews {
   private KnownViews() {}
 

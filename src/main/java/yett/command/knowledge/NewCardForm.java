@@ -14,11 +14,11 @@ import yett.console.Block;
 import yett.console.Console;
 
 /**
- * Asks at a terminal what a new card needs. Every answer is kept at once; one that was taken back,
- * or is left from an earlier start, is offered again when its question comes.
+ * Asks at a terminal for what a new card needs. Every answer is stored at once. An answer that was
+ * taken back, or that an earlier start left, is offered again when its question comes.
  */
 public final class NewCardForm {
-  /** Taken for an answer that leaves something empty, where Enter means something else. */
+  /** Typed to leave something empty where Enter means something else. */
   private static final String NOTHING = "-";
 
   private final Console console;
@@ -28,7 +28,7 @@ public final class NewCardForm {
   private final AnswersSoFar answers = new AnswersSoFar();
 
   /**
-   * @param given answers of the command line, which are not asked for if they will do
+   * @param given answers from the command line; they are not asked for if they are valid
    */
   public NewCardForm(Console console, NewCard card, Draft draft, Map<String, String> given) {
     this.console = console;
@@ -37,7 +37,7 @@ public final class NewCardForm {
     this.given = new LinkedHashMap<>(given);
   }
 
-  /** Answers to every question; empty if the person stopped. */
+  /** Answers to all questions; empty if the person stopped. */
   public Optional<Map<String, String>> fill() {
     console.say(
         "? lists what can be answered, ? WORD looks it up; back goes one question back; Ctrl-D stops"
@@ -48,7 +48,7 @@ public final class NewCardForm {
     return goOn();
   }
 
-  /** Asks the last question again, after something was found to be wrong. */
+  /** Asks the last question again, after a problem was found. */
   public Optional<Map<String, String>> askAgain() {
     back();
     return goOn();
@@ -68,7 +68,7 @@ public final class NewCardForm {
     return Optional.of(answers.all());
   }
 
-  /** Whether the command line has an answer that will do; one that will not is told once. */
+  /** Whether the command line gives a valid answer. An invalid one is reported once. */
   private boolean isGiven(Question question) {
     Optional<String> complaint =
         Optional.ofNullable(given.get(question.key())).flatMap(question.complaint());
@@ -91,7 +91,7 @@ public final class NewCardForm {
     return answers.next(card);
   }
 
-  /** Takes up the draft at its last answer, if that is wanted; false if the person stopped. */
+  /** Offers to continue the draft after its last answer; false if the person stopped. */
   private boolean resume() {
     Map<String, String> left = draft.answers();
     console.say(
@@ -116,14 +116,14 @@ public final class NewCardForm {
     return goOn.isPresent();
   }
 
-  /** Takes the last answer back, with all that was not asked after it. */
+  /** Takes back the last typed answer, with all that followed from it without being asked. */
   private void back() {
     if (!answers.back()) {
       console.say("There is no question before this one.");
     }
   }
 
-  /** Until there is an answer, or the person goes back; false if they stopped. */
+  /** Asks until there is an answer or the person goes back; false if they stopped. */
   private boolean ask(Question question) {
     if (!question.before().isEmpty()) {
       console.show(Block.blank());

@@ -82,7 +82,7 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
     draft.drop();
   }
 
-  /** Of a kind, all answers by their names. */
+  /** {@code help knowledge new KIND}: lists the answers for a kind of card by their names. */
   @Command(
       name = {"help", "knowledge", "new"},
       description = "the answers about a new card",

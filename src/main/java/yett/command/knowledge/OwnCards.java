@@ -9,11 +9,14 @@ import java.util.stream.Stream;
 import yett.knowledge.AddOn;
 import yett.knowledge.KnowledgeSource;
 
-/** Which files of a rule base stand in one folder and may be written to. */
+/** Finds the files of a rule base that are in one folder and may be written. */
 final class OwnCards {
   private OwnCards() {}
 
-  /** The files of the folder, by their names in the rule base: an add-on lies over another one. */
+  /**
+   * The files of the folder, by their names in the rule base. They differ because an add-on is laid
+   * over another rule base.
+   */
   static Map<String, Path> of(Path folder, Set<String> names) {
     String path = folder.toString().replace('\\', '/') + "/";
     String whole = folder.toAbsolutePath().normalize().toString().replace('\\', '/') + "/";

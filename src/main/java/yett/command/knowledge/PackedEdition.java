@@ -7,11 +7,11 @@ import yett.command.common.UsageException;
 import yett.knowledge.AddOn;
 import yett.knowledge.RuleBase;
 
-/** What a folder that is packed is called, so that whoever gets it can say which one it is. */
+/** Names a packed rule base, so that the receiver can say which edition it is. */
 final class PackedEdition {
   private PackedEdition() {}
 
-  /** Name and version of what lies in the folder itself. */
+  /** Name and version of the rule base or add-on in the folder itself. */
   static String of(Path folder, RuleBase base) {
     boolean isAddOn = Files.exists(folder.resolve(AddOn.FILE));
     String place = folder.toString().replace('\\', '/') + "/";

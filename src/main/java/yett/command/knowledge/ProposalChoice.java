@@ -12,12 +12,13 @@ import yett.console.Console;
 import yett.knowledge.Names;
 import yett.review.Proposal;
 
-/** Which of the things that closed cases speak against are to be changed. */
+/** Chooses which of the proposed changes to the cards to make. */
 record ProposalChoice(Console console) {
   /**
-   * Those that are named, or, where none is and a person is there, those that they choose.
+   * The proposals named in the command. If none is named and a person is there, those that they
+   * choose.
    *
-   * @param names with commas between, or all
+   * @param names separated by commas, or {@code all}
    */
   List<Proposal> accepted(String names, List<Proposal> found) {
     if (names.equals("all")) {
@@ -41,7 +42,7 @@ record ProposalChoice(Console console) {
                         + Names.advice(name, found.stream().map(Proposal::name).toList())));
   }
 
-  /** At a terminal: which of them, by number. */
+  /** Asks at the terminal which ones, by number. */
   private List<Proposal> asked(List<Proposal> found) {
     return until("Numbers to accept, all, or Enter for none", line -> numbered(line, found))
         .orElse(List.of());

@@ -7,7 +7,7 @@ import yett.bench.Question;
 import yett.command.common.Words;
 import yett.console.Block;
 
-/** A question about a new card, at a prompt. */
+/** Shows a question about a new card. */
 final class QuestionViews {
   private QuestionViews() {}
 
@@ -20,7 +20,7 @@ final class QuestionViews {
         + "> ";
   }
 
-  /** What can be answered, with its words: all of it, or what has the typed words. */
+  /** The possible answers with their words: all of them, or those that contain the typed words. */
   static List<Block> known(Question question, String words) {
     if (question.known().isEmpty()) {
       return List.of(Block.paragraph("Answer in your own words."));

@@ -24,7 +24,7 @@ import yett.replay.Replays;
 import yett.replay.Score;
 import yett.wording.Figures;
 
-/** {@code replay}: recorded cases without a person. */
+/** {@code replay}: runs recorded cases without a person. */
 public record ReplayCommands(Desk desk, Console console, StandardStreams output) {
   private static final String REPLAY =
       "Usage: replay FILE... [--steps] [--json]. A FILE holds cases as docs/replay.md describes; of a"
@@ -73,7 +73,7 @@ public record ReplayCommands(Desk desk, Console console, StandardStreams output)
     ExitException.unless(tally.problems.isEmpty(), Sysexits.DATA);
   }
 
-  /** What is told of all cases together when no JSON is wanted. */
+  /** Counts results over all cases, for output other than JSON. */
   private final class Tally {
     private final List<Block.Row> rows = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();

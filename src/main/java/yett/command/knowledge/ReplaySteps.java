@@ -12,13 +12,11 @@ import yett.replay.Replayed;
 import yett.replay.Replayed.Taken;
 import yett.wording.Figures;
 
-/**
- * The steps of a replayed case for people: what was asked, answered and believed, and the minutes.
- */
+/** Shows the steps of a replayed case: what was asked, answered and believed, and the minutes. */
 public final class ReplaySteps {
   private static final int FIRST = 3;
 
-  /** Kinds of steps whose id alone does not tell what was done. */
+  /** Kinds of steps that are named, because the id alone does not say what was done. */
   private static final Set<String> DEEDS = Set.of("enter", "leave", "repair");
 
   private ReplaySteps() {}

@@ -31,7 +31,7 @@ import yett.review.Proposal;
 import yett.review.Reviewer;
 import yett.review.SettledCase;
 
-/** {@code knowledge review}: closed cases against the cards, and what to write instead. */
+/** {@code knowledge review}: compares closed cases with the cards and proposes changes. */
 public record ReviewCommands(Desk desk, Console console) {
   private static final String REVIEW =
       "Usage: knowledge review FOLDER [--accept all|NAME,...] [--only PART] [--weight"
@@ -111,7 +111,7 @@ public record ReviewCommands(Desk desk, Console console) {
         return weight;
       }
     } catch (NumberFormatException e) {
-      // told below
+      // Reported below.
     }
     throw new UsageException(
         Words.quoted(typed) + " is not a weight: give a number of cases from 1 to 1000.");

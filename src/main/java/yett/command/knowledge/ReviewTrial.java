@@ -13,9 +13,9 @@ import yett.review.Acceptance;
 import yett.trial.CasesBeside;
 import yett.trial.Comparison;
 
-/** What accepted changes do to the cases beside the cards. */
+/** Shows what accepted changes do to the test cases next to the cards. */
 record ReviewTrial(Desk desk, Console console) {
-  /** Runs the cases beside the changed cards before and after. */
+  /** Runs the test cases with the cards before and after the change. */
   void show(
       Optional<String> only,
       Expertise before,

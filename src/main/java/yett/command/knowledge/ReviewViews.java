@@ -12,7 +12,7 @@ import yett.review.Proposal;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** What closed cases say against the cards, as it is shown to a trainer. */
+/** Shows a trainer where closed cases disagree with the cards. */
 public final class ReviewViews {
   private final RuleBase base;
 
@@ -31,7 +31,7 @@ public final class ReviewViews {
   private List<Block> proposal(int number, Proposal p) {
     List<Block.Row> rows = new ArrayList<>();
     SharePosterior posterior = p.posterior();
-    for (int i = 0; i < shown(p); i++) {
+    for (int i = 0; i < sharesShown(p); i++) {
       Range range = posterior.range(i);
       rows.add(
           Block.row(
@@ -60,8 +60,8 @@ public final class ReviewViews {
         new Block.Rows(rows));
   }
 
-  /** Of a prior and a complaint one share says both. */
-  private static int shown(Proposal p) {
+  /** How many shares to show. For a prior or a complaint, one share says both. */
+  private static int sharesShown(Proposal p) {
     return p.kind() == Proposal.Kind.PRIOR ? 1 : p.outcomes().size();
   }
 
@@ -78,7 +78,7 @@ public final class ReviewViews {
     };
   }
 
-  /** Finer than whole percents: what is rare is what a review is about. */
+  /** Finer than whole percent, because a review is often about what is rare. */
   private static String percent(double share) {
     return String.format(Locale.ROOT, share < 0.1 ? "%.1f\u00a0%%" : "%.0f\u00a0%%", 100 * share);
   }

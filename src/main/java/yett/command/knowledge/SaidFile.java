@@ -13,7 +13,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 import yett.command.common.UsageException;
 
-/** A file of sayings: one a line, or a YAML list with "say". */
+/** Reads a file of sayings: one on each line, or a YAML list with "say". */
 final class SaidFile {
   private SaidFile() {}
 

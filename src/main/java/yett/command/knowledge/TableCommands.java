@@ -27,7 +27,10 @@ import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.rules.Sheet;
 
-/** {@code knowledge table}: causes against what they show, out to a spreadsheet and back. */
+/**
+ * {@code knowledge table}: exports the table of causes and what they show to a spreadsheet, and
+ * imports it.
+ */
 public record TableCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TABLE =
       "Usage: knowledge table FOLDER --out FILE [--area AREA], or knowledge table"

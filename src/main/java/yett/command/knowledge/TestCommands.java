@@ -20,7 +20,10 @@ import yett.trial.AcceptedRun;
 import yett.trial.CasesBeside;
 import yett.trial.Tested;
 
-/** {@code knowledge test}: cases run as the cards are now, against the run that was accepted. */
+/**
+ * {@code knowledge test}: runs cases with the present cards and compares them with the accepted
+ * run.
+ */
 public record TestCommands(Desk desk, Console console, StandardStreams output) {
   static final String ONLY =
       "a part: the beginning of a path such as chain/, or of the name of a case";

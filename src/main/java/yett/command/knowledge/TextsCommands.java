@@ -23,7 +23,7 @@ import yett.desk.Desk;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Untranslated;
 
-/** {@code knowledge texts}: what of the cards is not in a language yet. */
+/** {@code knowledge texts}: lists the texts of the cards that have no translation yet. */
 public record TextsCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TEXTS =
       "Usage: knowledge texts [FOLDER] --language LANGUAGE [--area AREA] [--begin"

@@ -8,7 +8,7 @@ import yett.trial.Difference;
 import yett.trial.Tested;
 import yett.wording.Wording;
 
-/** What a change to the cards does to cases, on a screen. */
+/** Shows what a change to the cards does to cases. */
 final class TrialViews {
   private TrialViews() {}
 
@@ -47,7 +47,7 @@ final class TrialViews {
   }
 
   /**
-   * @param costs which new cards the cases cost that went wrong
+   * @param costs the new cards because of which cases went wrong
    */
   static List<Block> compared(
       Comparison comparison, List<String> costs, boolean sumsOnly, boolean near) {
@@ -81,7 +81,7 @@ final class TrialViews {
     return blocks;
   }
 
-  /** "what: how much" in two columns. */
+  /** Puts "what: how much" into two columns. */
   private static Block.Row row(String words) {
     String[] parts = words.split(": ", 2);
     return Block.row(Wording.capital(parts[0]), parts[1]);

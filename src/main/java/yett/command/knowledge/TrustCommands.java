@@ -24,7 +24,7 @@ import yett.knowledge.RuleBase;
 import yett.rules.TrustedRules;
 import yett.wording.Wording;
 
-/** {@code knowledge trust}: which rules may run here, and whose bundles are used. */
+/** {@code knowledge trust}: decides which rules may run here, and whose bundles are used. */
 public record TrustCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TRUST =
       "Usage: knowledge trust FOLDER, or KEY-FILE. Shows the rules to be trusted, or"
@@ -73,7 +73,7 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
     console.say("Trusted from now on: " + String.join(", ", untrusted) + ".");
   }
 
-  /** What is to be trusted, or what changed since it was. */
+  /** Shows what is to be trusted, or what changed since it was trusted. */
   private void show(String name, String text, Optional<String> before) {
     console.show(
         Block.heading(name + (before.isPresent() ? ": what changed since it was trusted" : "")));
@@ -83,7 +83,7 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
         .forEach(line -> output.print("  " + line));
   }
 
-  /** A firm's key, whose bundles are used from now on. */
+  /** Trusts the key of a firm, whose bundles are used from now on. */
   private void key(Path file) {
     try {
       FirmKeys.Named key = FirmKeys.read(file);
@@ -107,7 +107,9 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
     }
   }
 
-  /** Ends the command unless the person agrees; in a pipe the command is their word. */
+  /**
+   * Ends the command unless the person agrees. In a pipe, the command itself counts as agreement.
+   */
   private void agree() {
     if (console.interactive() && !agreed()) {
       console.say("Nothing more is trusted than before.");

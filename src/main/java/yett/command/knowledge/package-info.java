@@ -1,2 +1,2 @@
-/** The trainer's bench: rule bases checked, tried and extended. */
+/** Commands for trainers: check, try and extend rule bases. */
 package yett.command.knowledge;

@@ -9,7 +9,7 @@ import yett.console.Block;
 import yett.practice.course.ClassTable;
 import yett.practice.course.Course;
 
-/** How a class got on, on a screen and as a table for a spreadsheet. */
+/** Shows the results of a class, on a screen and as a table for a spreadsheet. */
 final class ClassViews {
   private ClassViews() {}
 

@@ -25,7 +25,8 @@ import yett.practice.course.PlanAverage;
 import yett.practice.course.ResultFiles;
 
 /**
- * {@code practice collect}, {@code sheet} and {@code solution}: what the trainer of a class has.
+ * {@code practice collect}, {@code sheet} and {@code solution}: results and papers for the trainer
+ * of a class.
  */
 public record CourseCommands(Desk desk, Console console, StandardStreams output) {
   private static final String COLLECT =

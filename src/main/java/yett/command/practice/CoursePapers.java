@@ -11,7 +11,10 @@ import yett.record.Markdown;
 import yett.record.Outline;
 import yett.record.handout.HtmlOutline;
 
-/** Where the papers of a course go; the files are seen to be free before anything is worked out. */
+/**
+ * Writes the papers of a course. That the files do not exist yet is checked before anything is
+ * computed.
+ */
 final class CoursePapers {
   private final Optional<Path> html;
   private final Optional<Path> markdown;
@@ -24,7 +27,7 @@ final class CoursePapers {
     this.markdown = Optional.ofNullable(markdown).map(NewFile::named);
   }
 
-  /** To the files that were named; to the screen if none was. */
+  /** Writes to the files that were named; to the screen if none was. */
   void write(String title, Consumer<Outline> content, Desk desk, StandardStreams output) {
     html.ifPresent(
         file ->

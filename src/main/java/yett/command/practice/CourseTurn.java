@@ -19,7 +19,7 @@ import yett.practice.Result;
 import yett.practice.course.Course;
 import yett.practice.course.CourseFile;
 
-/** Whose turn it is at which exercise of a course. */
+/** Finds which exercise of a course a trainee does next. */
 final class CourseTurn {
   private final Desk desk;
   private final Course course;
@@ -44,7 +44,7 @@ final class CourseTurn {
     }
   }
 
-  /** A course that can be used; otherwise its problems are told. */
+  /** Reads a course. If it has problems, they are reported and the command ends. */
   static Course course(Desk desk, StandardStreams output, Path path) {
     CourseFile file = CourseFile.read(path, new Exercises(desk.trial()).areas());
     file.problems().forEach(p -> output.tell(p.toString()));
@@ -55,7 +55,7 @@ final class CourseTurn {
     return course.tasks().size();
   }
 
-  /** The first exercise that the trainee has not ended yet, with these cards. */
+  /** The first exercise that the trainee has not finished with these cards. */
   Optional<Result.Sitting> next(List<Result> results) {
     String ruleBase = desk.trial().base().fingerprint();
     Set<Result.Sitting> done =

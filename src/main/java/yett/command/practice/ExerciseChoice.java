@@ -23,7 +23,7 @@ import yett.practice.TraineeProgress;
 import yett.replay.CaseFile;
 import yett.replay.RecordedCase;
 
-/** Which exercise it is to be: what was asked for, what was left, or drawn. */
+/** Chooses an exercise: the one asked for, the one left unfinished, or a random one. */
 record ExerciseChoice(Desk desk, Console console, StandardStreams output) {
   private <T> T until(String prompt, Function<String, Prompt.Reading<T>> reader) {
     return Prompt.forWords(console)
@@ -87,14 +87,16 @@ record ExerciseChoice(Desk desk, Console console, StandardStreams output) {
         fingerprint, file, one.name(), "", "", one.person().word(), wanted.seed());
   }
 
-  /** What is wrong in a file is told; its cases are not used. */
+  /**
+   * The cases of a file. If the file has problems, they are reported and none of its cases is used.
+   */
   private List<RecordedCase> cases(Path path) {
     CaseFile file = CaseFile.read(path, desk.trial().base());
     file.problems().forEach(p -> output.tell(p.toString()));
     return file.cases();
   }
 
-  /** The area to practise: the weakest is offered first. */
+  /** Asks for the area to practise; the trainee's weakest one is offered first. */
   private String area(TraineeProgress progress) {
     List<String> areas = new Exercises(desk.trial()).areas();
     List<String> weak =

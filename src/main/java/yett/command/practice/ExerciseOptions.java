@@ -10,15 +10,15 @@ import yett.knowledge.Role;
 import yett.practice.Exercises;
 import yett.practice.Level;
 
-/** What is asked for on the command line: an exercise that can be had. */
+/** Reads from the command line which exercise is wanted, and checks that it is possible. */
 record ExerciseOptions(Desk desk) {
   /** What was asked for on the command line. */
   record Wanted(List<String> files, String name, String area, String level, Role role, long seed) {}
 
   /**
-   * Sees that what was asked for can be had; what was not said is empty.
+   * Checks the options; what was not given is empty.
    *
-   * @throws UsageException if it cannot
+   * @throws UsageException if there is no such exercise
    */
   Wanted wanted(
       List<String> files, String name, String area, String level, Role role, String seed) {

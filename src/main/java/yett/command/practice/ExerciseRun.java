@@ -12,10 +12,10 @@ import yett.practice.PracticeScore;
 import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
 
-/** Leads through an exercise, from where it begins or was left until it is told how it went. */
+/** Leads through an exercise from its beginning, or from where it was left, to the result. */
 record ExerciseRun(Desk desk, Console console, Notebook notebook, ExerciseChoice choice) {
 
-  /** Whether the one that was left goes on, and did. */
+  /** Offers to continue the unfinished exercise; returns whether it was continued. */
   boolean wentOn(Optional<Notebook.Left> left) {
     if (left.isEmpty() || !choice.goesOn(left.get())) {
       return false;
@@ -26,7 +26,7 @@ record ExerciseRun(Desk desk, Console console, Notebook notebook, ExerciseChoice
   }
 
   /**
-   * @param told said before it begins; empty for nothing
+   * @param told text shown before it begins; empty for none
    */
   void begin(Notebook.Begun begun, String told) {
     Exercise exercise = choice.exercise(begun);

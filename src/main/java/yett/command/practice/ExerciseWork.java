@@ -19,7 +19,7 @@ import yett.knowledge.SetUp;
 import yett.practice.Refusal;
 import yett.practice.Workbench;
 
-/** What a trainee does to the gate of an exercise. */
+/** Carries out what a trainee does to the gate of an exercise. */
 final class ExerciseWork {
   private final Console console;
   private final Workbench bench;
@@ -37,7 +37,7 @@ final class ExerciseWork {
     this.views = views;
   }
 
-  /** The check that was done last. */
+  /** The last check that was made. */
   Optional<Check> last() {
     return last;
   }
@@ -52,15 +52,15 @@ final class ExerciseWork {
     }
   }
 
-  /** A line that the trainee types; "save" is understood everywhere. */
+  /** A line that the trainee types. "save" works at every prompt. */
   String line(String prompt) {
     return Prompt.withLeave(console)
         .line(prompt + "> ", List.of())
         .orElseThrow(CaseLeftException::new);
   }
 
-  /** Whether something is refused; then it was said why. */
-  private boolean told(Optional<Refusal> refusal) {
+  /** Whether there is a refusal; its reason is shown. */
+  private boolean isRefused(Optional<Refusal> refusal) {
     refusal.ifPresent(r -> console.show(new RefusalViews(base).refusal(r, labels.all())));
     return refusal.isPresent();
   }
@@ -85,7 +85,7 @@ final class ExerciseWork {
   }
 
   private void check(Check check) {
-    if (told(bench.refused(check))) {
+    if (isRefused(bench.refused(check))) {
       return;
     }
     console.show(views.cautions().written(base.cautionsFor(check.hazards())));
@@ -95,7 +95,7 @@ final class ExerciseWork {
   }
 
   private void repair(Repair repair) {
-    if (told(bench.refused(repair))) {
+    if (isRefused(bench.refused(repair))) {
       return;
     }
     console.show(
@@ -124,7 +124,7 @@ final class ExerciseWork {
       }
       return;
     }
-    if (told(bench.refused(setUp))) {
+    if (isRefused(bench.refused(setUp))) {
       return;
     }
     console.show(
@@ -149,20 +149,20 @@ final class ExerciseWork {
   }
 
   void tryOut() {
-    if (!told(bench.tryRefused())) {
+    if (!isRefused(bench.tryRefused())) {
       Event.Retested tried = bench.tryOut();
       console.say(tried.cured() ? "It runs as it should." : "It " + tried.words() + ".");
     }
   }
 
   void finish() {
-    if (!told(bench.finishRefused())) {
+    if (!isRefused(bench.finishRefused())) {
       bench.finish();
     }
   }
 
   void handOver() {
-    if (!told(bench.handOverRefused())) {
+    if (!isRefused(bench.handOverRefused())) {
       bench.close(Ending.HANDED_OVER);
     }
   }

@@ -17,19 +17,19 @@ import yett.knowledge.SetUp;
 import yett.saying.Phrases;
 
 /**
- * What a trainee can ask for, each under a label: a number for a check, r and a number for a
- * repair, s for a set-up, p for a proof. The number of a check or repair follows from its id, so
- * that none shifts when a card is added.
+ * The cards that a trainee can ask for, each with a label: a number for a check, r and a number for
+ * a repair, s for a set-up, p for a proof. The number of a check or repair is computed from its id,
+ * so that labels stay the same when a card is added.
  */
 public final class LabelledCards {
   private static final int MOST_FOUND = 5;
 
-  /** Numbers of four digits: so many that two cards hardly ever want the same. */
+  /** The lowest number. With four digits two cards hardly ever get the same. */
   private static final int FIRST = 1000;
 
   private static final int NUMBERS = 9000;
 
-  /** Further hits than this share of the best are not worth showing. */
+  /** Further matches with less than this share of the best one's score are not shown. */
   private static final double WORTH_SHOWING = 0.3;
 
   private final Map<String, Thing> things = new LinkedHashMap<>();
@@ -64,7 +64,9 @@ public final class LabelledCards {
     phrases = new Phrases(ways(), base.telephone().spoken().synonyms());
   }
 
-  /** Of the rare two that would have the same number, the later card takes the next one. */
+  /**
+   * A free label. In the rare case that two cards would get the same, the later one gets the next.
+   */
   private String free(String kind, String id) {
     CRC32 sum = new CRC32();
     sum.update(id.getBytes(StandardCharsets.UTF_8));
@@ -75,7 +77,7 @@ public final class LabelledCards {
     return kind + (FIRST + number);
   }
 
-  /** Set-ups by their labels; one that nobody enters has only a name. */
+  /** Set-ups by their labels; by name only if nobody enters them. */
   String setUps(List<String> ids, RuleBase base) {
     return ids.stream()
         .map(
@@ -118,7 +120,7 @@ public final class LabelledCards {
     return List.copyOf(things.values());
   }
 
-  /** What a line names for certain: by its label or by the id of its card. */
+  /** What a line names exactly, by the label or the id of a card. */
   public Optional<Thing> named(String line) {
     String text = line.strip().toLowerCase(Locale.ROOT);
     Optional<Thing> labelled = Optional.ofNullable(things.get(text.replaceAll("\\s+", "")));
@@ -129,7 +131,7 @@ public final class LabelledCards {
                 .findFirst());
   }
 
-  /** What somebody may have meant, the likeliest first. */
+  /** What somebody may have meant, the most likely first. */
   public List<Thing> meant(String words) {
     List<Phrases.Heard> heard = phrases.hear(words, MOST_FOUND);
     return heard.stream()

@@ -10,7 +10,7 @@ import yett.practice.PracticeScore;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** Where a trainee left the plan's way, and the plan's own way. */
+/** Shows where a trainee departed from the plan, and what the plan would have done. */
 final class PlansWay {
   private static final int MOST_DEPARTURES = 3;
   private static final int MOST_STEPS = 15;
@@ -18,7 +18,7 @@ final class PlansWay {
 
   private PlansWay() {}
 
-  /** The first one, where the best path was left, and those that cost most. */
+  /** The first departure, and those that cost most. */
   static void departures(List<Departure> departures, List<Block> blocks) {
     if (departures.isEmpty()) {
       blocks.add(Block.paragraph("You never left the plan's path."));

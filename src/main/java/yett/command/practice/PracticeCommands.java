@@ -17,7 +17,7 @@ import yett.knowledge.Role;
 import yett.practice.Notebook;
 import yett.practice.Result;
 
-/** {@code practice}: a gate that is made up, for somebody to learn on. */
+/** {@code practice}: exercises on an invented gate. */
 public record PracticeCommands(Desk desk, Console console, StandardStreams output) {
   static final String PRACTICE =
       "Usage: practice [FILE...] [--case NAME] [--area AREA] [--level easy|fair|hard]"
@@ -79,7 +79,7 @@ public record PracticeCommands(Desk desk, Console console, StandardStreams outpu
         run.begin(choice.begun(wanted, notebook.progress()), "");
       }
     } catch (CaseLeftException e) {
-      // nothing was begun
+      // Nothing has begun.
     }
   }
 
@@ -108,7 +108,7 @@ public record PracticeCommands(Desk desk, Console console, StandardStreams outpu
           turn.begun(next.get()),
           "Exercise " + next.get().number() + " of " + turn.size() + ", for " + name + ".");
     } catch (CaseLeftException e) {
-      // nothing was begun
+      // Nothing has begun.
     }
   }
 

@@ -11,7 +11,7 @@ import yett.interview.Step;
 import yett.knowledge.RuleBase;
 import yett.practice.Workbench;
 
-/** Leads a trainee through an exercise at a console, until it is over or put aside. */
+/** Leads a trainee through an exercise at a console until it is finished or put aside. */
 public final class PracticeTable {
   private final Console console;
   private final Workbench bench;
@@ -30,7 +30,7 @@ public final class PracticeTable {
   }
 
   /**
-   * @return whether it is over; otherwise it was put aside
+   * @return whether it is finished; false if it was put aside
    */
   public boolean run() {
     console.show(views.outset(bench));
@@ -84,7 +84,7 @@ public final class PracticeTable {
     }
   }
 
-  /** What was meant, once the trainee has said which. */
+  /** Asks the trainee which of several things was meant, and returns it. */
   private Optional<LabelledCards.Thing> meant(String text) {
     List<LabelledCards.Thing> found = labels.meant(text);
     if (found.isEmpty()) {

@@ -43,7 +43,7 @@ public final class PracticeViews {
     return steps;
   }
 
-  /** What is known when the trainee gets there. */
+  /** What is known when the trainee arrives. */
   public List<Block> outset(Workbench bench) {
     RecordedCase told = bench.exercise().told();
     List<Block> blocks = new ArrayList<>();
@@ -92,7 +92,7 @@ public final class PracticeViews {
     return String.format(Locale.ROOT, "%.0f", amount);
   }
 
-  /** What a check showed: the reading as the instrument shows it, without what it means. */
+  /** What a check showed: the reading of the instrument, without its meaning. */
   public List<Block> shown(Check check, Answer answer) {
     String words = answer(check, answer);
     String by = Wording.instrument(check).map(i -> " (" + i + ")").orElse("");
@@ -120,7 +120,7 @@ public final class PracticeViews {
         Block.paragraph(range.orElse("The rules give no usual range for what was measured last.")));
   }
 
-  /** What was found so far, what is in force, how long it took. */
+  /** What was found so far, which set-ups are in force, and how long it took. */
   public List<Block> soFar(Workbench bench) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("So far · " + Figures.minutes(bench.minutes())));

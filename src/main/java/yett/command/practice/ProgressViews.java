@@ -4,7 +4,7 @@ import java.util.List;
 import yett.console.Block;
 import yett.practice.TraineeProgress;
 
-/** How practice has gone so far, over many exercises. */
+/** Shows a trainee's progress over many exercises. */
 final class ProgressViews {
   private ProgressViews() {}
 

@@ -10,7 +10,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.practice.Refusal;
 
-/** Why something cannot be done now, to a trainee. */
+/** Tells a trainee why something cannot be done now. */
 record RefusalViews(RuleBase base) {
   List<Block> refusal(Refusal refusal, List<LabelledCards.Thing> things) {
     List<Block> blocks = new ArrayList<>();

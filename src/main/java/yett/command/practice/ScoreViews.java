@@ -19,7 +19,7 @@ import yett.practice.Workbench;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** What is told at the end of an exercise, and over many. */
+/** Shows the score of one exercise or of many. */
 public final class ScoreViews {
   private final RuleBase base;
 

@@ -9,7 +9,7 @@ import yett.knowledge.RuleBase;
 import yett.practice.Workbench;
 import yett.wording.Wording;
 
-/** The lists from which a trainee chooses: what there is at this gate. */
+/** Shows the lists from which a trainee chooses: what can be done at this gate. */
 final class ThingLists {
   private final Console console;
   private final Workbench bench;
@@ -25,7 +25,7 @@ final class ThingLists {
     this.shown = new ThingViews(base, labels);
   }
 
-  /** What of these a trainee meant, to be picked from. */
+  /** Lists what a trainee may have meant, to choose from. */
   void show(String heading, List<LabelledCards.Thing> found) {
     console.show(shown.list(heading, found));
   }
@@ -43,7 +43,7 @@ final class ThingLists {
         .toList();
   }
 
-  /** Checks or repairs, of an area if one is named. */
+  /** Lists checks or repairs; only those of an area if one is named. */
   void list(String word, String label, String text) {
     List<LabelledCards.Thing> all = things(label, t -> true);
     String area = text.substring(word.length()).strip();

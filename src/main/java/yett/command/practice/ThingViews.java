@@ -10,7 +10,7 @@ import yett.knowledge.SetUp;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** What a trainee can do at a gate, in lists. */
+/** Lists what a trainee can do at a gate. */
 record ThingViews(RuleBase base, LabelledCards labels) {
 
   List<Block> areas(List<LabelledCards.Thing> things, String word) {
@@ -43,7 +43,7 @@ record ThingViews(RuleBase base, LabelledCards labels) {
         + " out";
   }
 
-  /** The state of the work that has to be entered first. */
+  /** The set-ups that have to be entered first, in words. */
   private String needs(List<String> setUps) {
     return setUps.isEmpty() ? "" : ", needs " + labels.setUps(base.withOuter(setUps), base);
   }

@@ -1,2 +1,2 @@
-/** Practice on gates that are made up. */
+/** {@code practice}: exercises on invented gates. */
 package yett.command.practice;

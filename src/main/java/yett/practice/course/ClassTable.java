@@ -10,23 +10,23 @@ import java.util.function.ToDoubleFunction;
 import yett.practice.Result;
 
 /**
- * How the trainees of a course got on, the best first: by what went wrong, a safety error and a
- * gate that was left to somebody else alike; then by what was put right, then by whether it was
- * confirmed before it was mended, and only then by time and parts. Who hands every gate over makes
- * no safety error, and has learnt nothing.
+ * The ranking of the trainees of a course. It is sorted first by what went wrong (a safety error
+ * counts as much as a gate that was left to somebody else), then by gates put right, then by faults
+ * confirmed before the repair, and last by time and parts. Handing over counts because a trainee
+ * who hands every gate over makes no safety error, but has learnt nothing.
  *
  * @param rows one for each trainee, those without any result last
- * @param unused what of the results does not count, and why
+ * @param unused results that do not count, and why
  */
 public record ClassTable(List<Row> rows, List<String> unused) {
 
   /**
-   * @param done exercises of the course that were ended
-   * @param safety errors in all of them
+   * @param done exercises of the course that were finished
+   * @param safety safety errors in all of them
    * @param putRight gates that were put right and proved
-   * @param confirmed of these, those without any repair on suspicion
-   * @param time minutes for each minute of the plan's average; of gates that were put right
-   * @param parts money for parts beyond the plan's average, likewise
+   * @param confirmed those of them without any repair on suspicion
+   * @param time minutes for each minute of the plan's average, over gates that were put right
+   * @param parts money for parts beyond the plan's average, over the same gates
    */
   public record Row(
       String trainee,
@@ -39,8 +39,8 @@ public record ClassTable(List<Row> rows, List<String> unused) {
       OptionalDouble parts) {}
 
   /**
-   * @param averages what each exercise costs the plan, in their order
-   * @param ruleBase version of the cards that the averages are of
+   * @param averages what each exercise costs the plan, in the order of the exercises
+   * @param ruleBase version of the cards for which the averages were computed
    */
   public static ClassTable of(
       Course course, List<Result> results, List<PlanAverage> averages, String ruleBase) {
@@ -85,7 +85,9 @@ public record ClassTable(List<Row> rows, List<String> unused) {
     return true;
   }
 
-  /** Who does an exercise again knows its gate. */
+  /**
+   * Keeps the first result of an exercise only, because a trainee who repeats it knows the gate.
+   */
   private static void first(
       Map<String, Map<Integer, Result>> all, Result result, List<String> unused) {
     Result.Sitting sitting = result.course().orElseThrow();

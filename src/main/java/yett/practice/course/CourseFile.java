@@ -17,7 +17,7 @@ import yett.knowledge.Role;
 import yett.practice.Level;
 
 /**
- * A course as its trainer wrote it down.
+ * A course as read from its trainer's file.
  *
  * @param course empty if there is any problem
  */
@@ -25,7 +25,7 @@ public record CourseFile(Optional<Course> course, List<Problem> problems) {
   private static final int LARGEST = 1 << 20;
 
   /**
-   * @param areas in which something can be wrong
+   * @param areas that have causes
    */
   public static CourseFile read(Path path, List<String> areas) {
     String name = path.toString();
@@ -131,7 +131,7 @@ public record CourseFile(Optional<Course> course, List<Problem> problems) {
     return task;
   }
 
-  /** The same number is the same gate. */
+  /** The seed of an exercise; the same number gives the same gate. */
   private static long seed(Fields fields) {
     if (!fields.has("seed")) {
       return 1;

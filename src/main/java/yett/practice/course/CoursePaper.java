@@ -18,11 +18,11 @@ import yett.replay.Replayer;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
-/** The papers of a course: what trainees get, and what the trainer keeps. */
+/** Writes the papers of a course: a sheet for the trainees and a solution for the trainer. */
 public final class CoursePaper {
   private static final String DANGER = "danger";
 
-  /** Steps that somebody at the gate takes; the rest is the case being taken down. */
+  /** Kinds of steps that somebody at the gate takes; all others only record the case. */
   private static final Set<String> WORK =
       Set.of(
           "danger",
@@ -45,7 +45,7 @@ public final class CoursePaper {
     this.course = course;
   }
 
-  /** What is known of each gate, with room to write; nothing of what is wrong. */
+  /** Writes what is known of each gate, with room for notes, and nothing of what is wrong. */
   public void sheet(Outline paper, List<Exercise> exercises) {
     paper.title(course.title());
     paper.paragraph("Name", "______________________________");
@@ -88,7 +88,7 @@ public final class CoursePaper {
     paper.paragraph("You", "a " + told.person().word());
   }
 
-  /** What is not as on most gates. */
+  /** The details in which this gate differs from most. */
   private String gate(RecordedCase told) {
     List<String> words = new ArrayList<>();
     Map<String, String> answers = new SiteFacts(base).answers(told.site());
@@ -104,7 +104,7 @@ public final class CoursePaper {
   }
 
   /**
-   * What was wrong, and the plan's own way on the same gate, every change of set-up included.
+   * Writes what was wrong, and the plan's way on the same gate with every change of set-up.
    *
    * @param averages in the order of the exercises
    */

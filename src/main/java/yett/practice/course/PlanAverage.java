@@ -13,18 +13,18 @@ import yett.replay.Replayed;
 import yett.replay.Replayer;
 
 /**
- * What an exercise costs the plan on average over many gates that are reported alike, with the same
- * fault, and each of which shows it in its own way: on one gate alone it may be lucky.
+ * What an exercise costs the plan on average over many gates with the same report and the same
+ * fault, each of which shows the fault in its own way. On a single gate the plan may be lucky.
  *
- * @param minutes of the cards, those of gates that it handed over included
+ * @param minutes of the cards, including gates that it handed over
  * @param parts their price
- * @param draws over so many gates
+ * @param draws number of gates
  */
 public record PlanAverage(double minutes, double parts, int draws) {
   private static final long STEP = 0x9E3779B97F4A7C15L;
 
   /**
-   * @param progress told after each gate
+   * @param progress called after each gate
    */
   public static PlanAverage of(
       Expertise expertise, Exercise exercise, int draws, Runnable progress) {

@@ -13,17 +13,17 @@ import yett.files.BoundedFile;
 import yett.practice.Result;
 
 /**
- * Results of many computers in one list: the files {@code practice.jsonl} of each.
+ * Results from many computers in one list, from the file {@code practice.jsonl} of each.
  *
- * @param results each once, however many files have it
- * @param problems a line each, with file and line
+ * @param results each once, even if several files have it
+ * @param problems one line each, with file and line
  */
 public record ResultFiles(List<Result> results, List<String> problems) {
   private static final JsonMapper JSON = JsonMapper.shared();
   private static final int LARGEST = 16 << 20;
   private static final int LONGEST = 10_000;
 
-  /** Whoever has so many wrong lines has the wrong file. */
+  /** Reading stops after this many wrong lines, because it is then the wrong file. */
   private static final int MOST_PROBLEMS = 20;
 
   public static ResultFiles read(List<Path> files) {

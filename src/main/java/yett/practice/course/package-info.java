@@ -1,2 +1,2 @@
-/** A class that practises: a course of exercises, its papers, and how all of them got on. */
+/** Practice for a class: a course of exercises, its papers, and the results of all trainees. */
 package yett.practice.course;

@@ -5,8 +5,8 @@ import yett.paper.Svg;
 import yett.paper.Svg.Pen;
 
 /**
- * A drawing of a gate to scale. Lengths come in metres at the gate, with the height upwards; those
- * that are named millimetres are of the paper.
+ * Draws a gate to scale. Lengths are in metres at the gate, upwards positive; parameters named
+ * millimetres are lengths on paper.
  */
 final class Canvas {
   static final String INK = "#1a1a1a";
@@ -27,9 +27,9 @@ final class Canvas {
   /**
    * Begins a drawing.
    *
-   * @param left metres that stand at its left edge
-   * @param top metres that stand at its upper edge
-   * @param said what it shows, for whoever does not see it
+   * @param left position of its left edge in metres
+   * @param top position of its upper edge in metres
+   * @param said what it shows, for people who cannot see it
    */
   Canvas(
       Markup page,
@@ -58,7 +58,10 @@ final class Canvas {
     return scale.onPaper(top - metres);
   }
 
-  /** Lower left corner and size in metres; the name is for whoever works on the drawing. */
+  /**
+   * Draws a rectangle from its lower left corner and its size in metres. The name is for people who
+   * edit the drawing.
+   */
   void box(String name, double x, double y, double width, double height, String fill) {
     svg.box(name, x(x), y(y + height), scale.onPaper(width), scale.onPaper(height), fill, OUTLINE);
   }
@@ -67,7 +70,7 @@ final class Canvas {
     svg.line(x(x1), y(y1), x(x2), y(y2), pen);
   }
 
-  /** A curve through points: x and y in metres, one after the other. */
+  /** Draws a curve through points: x and y in metres, alternating. */
   void curve(String name, double[] points, Pen pen) {
     double[] drawn = new double[points.length];
     for (int i = 0; i < points.length; i += 2) {
@@ -81,12 +84,12 @@ final class Canvas {
     svg.disc(x(x), y(y), scale.onPaper(radius), WHITE, OUTLINE);
   }
 
-  /** Words at a point of the gate, moved down on the paper. */
+  /** Writes words at a point of the gate, moved down by a distance on the paper. */
   void words(String words, double x, double y, double downMillimetres, String anchor) {
     svg.words(words, x(x), y(y) + downMillimetres, 3, anchor, INK);
   }
 
-  /** The number of a place, if it has one, some millimetres beside the point that it means. */
+  /** Writes the number of a place, if it has one, some millimetres beside the point. */
   void balloon(Integer number, double x, double y, double right, double down) {
     if (number == null) {
       return;

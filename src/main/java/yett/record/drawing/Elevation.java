@@ -4,9 +4,9 @@ import java.util.Map;
 import yett.paper.Markup;
 import yett.paper.Svg.Pen;
 
-/** The closed gate seen from inside, to scale. */
+/** Draws the closed gate to scale, seen from inside. */
 public final class Elevation {
-  /** Millimetres of the paper that a drawing may take across. */
+  /** Greatest width of a drawing on paper, in millimetres. */
   static final double WIDTH = 168;
 
   private static final double MARGIN = 0.5;
@@ -107,7 +107,7 @@ public final class Elevation {
     canvas.box("operator", shape.idler(), 0, 0.4, 0.75, "#c4d3e6");
   }
 
-  /** A parabola, as a chain hangs that hangs little. */
+  /** Draws the chain as a parabola, which a chain with little sag follows closely. */
   private void chain(Canvas canvas) {
     int steps = 40;
     double run = shape.idler() - shape.bracket();
@@ -138,7 +138,7 @@ public final class Elevation {
     }
   }
 
-  /** What hangs deeper lies on the ground. */
+  /** Height of the chain; if it sags below the ground, it lies on the ground. */
   private double height(double share) {
     return Math.max(ON_GROUND, CHAIN_HEIGHT - 4 * shape.sag() * share * (1 - share));
   }

@@ -8,7 +8,7 @@ import yett.paper.Markup;
 import yett.paper.Svg;
 import yett.paper.Svg.Pen;
 
-/** A recorded force with the limits of its gap: time from contact in s, force in N. */
+/** Draws a recorded force with the limits of its gap: time from contact in s, force in N. */
 public final class ForceChart {
   private static final double WIDTH = 168;
   private static final double HEIGHT = 52;

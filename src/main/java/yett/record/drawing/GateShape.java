@@ -12,14 +12,14 @@ import yett.knowledge.SiteQuestion;
 import yett.quantity.Units;
 
 /**
- * What a gate is drawn from, in metres. The opening reaches from 0, where the closed leaf ends, to
- * the post that the operator stands behind.
+ * The dimensions from which a gate is drawn, in metres. The opening reaches from 0, at the closing
+ * edge of the closed leaf, to the post behind which the operator stands.
  *
  * @param idler where the long free run of the chain ends, at the operator
  * @param bracket where it begins, on the leaf
- * @param sag how far that run hangs
- * @param units in which the opening is said
- * @param assumed what nobody told and is drawn as is usual
+ * @param sag of that run
+ * @param units in which the opening is written
+ * @param assumed what nobody has given and is drawn as usual
  */
 public record GateShape(
     double opening,
@@ -35,7 +35,10 @@ public record GateShape(
     boolean loops,
     Units units,
     List<String> assumed) {
-  /** The rule base asks for no height; so high are most, and it is said that it is assumed. */
+  /**
+   * Height of most gates. The rule base does not ask for it, and the drawing says that it is
+   * assumed.
+   */
   static final double HEIGHT = 1.8;
 
   /** How far the closed leaf reaches beyond the opening at its end. */
@@ -44,22 +47,22 @@ public record GateShape(
   /** From the post to the nearest idler of the operator. */
   private static final double TO_IDLER = 0.2;
 
-  /** A leaf on a track goes on so far behind its operator. */
+  /** How far a leaf on a track reaches behind its operator. */
   private static final double TAIL = 0.9;
 
-  /** A cantilever leaf is about so many openings long: common practice. */
+  /** Length of a cantilever leaf in openings; common practice. */
   private static final double COUNTERWEIGHT = 1.4;
 
   private static final String SAG = "chain-sag";
 
-  /** The middle of what handbooks let a chain hang, of its run. */
+  /** Sag as a share of the run, the middle of the values that handbooks recommend. */
   private static final double USUAL_SAG = 0.013;
 
   public GateShape {
     assumed = List.copyOf(assumed);
   }
 
-  /** As the case tells of it. */
+  /** The shape according to the answers of the case. */
   public static GateShape of(Moment moment, RuleBase base) {
     Map<String, String> told = moment.state().told().site();
     Map<String, String> site = new SiteFacts(base).answers(told);
@@ -100,7 +103,7 @@ public record GateShape(
         assumed);
   }
 
-  /** As it was found first, which is what the drawing shows. */
+  /** The sag as it was found first, which is what the drawing shows. */
   private static OptionalDouble sag(Moment moment) {
     return moment.state().answers().stream()
         .filter(a -> a.check().equals(SAG))
@@ -122,12 +125,12 @@ public record GateShape(
         : card.measures().get().parse(site.get(question)) / 1000;
   }
 
-  /** Where the tail of the closed leaf is. */
+  /** Position of the tail of the closed leaf. */
   double tail() {
     return leaf - BEYOND;
   }
 
-  /** Whether there is such a thing at this gate to point to. */
+  /** Whether this gate has the place, so that the drawing can point to it. */
   public boolean has(Spot spot) {
     return switch (spot) {
       case MARKER -> marker;

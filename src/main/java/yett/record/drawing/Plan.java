@@ -4,7 +4,7 @@ import java.util.Map;
 import yett.paper.Markup;
 import yett.paper.Svg.Pen;
 
-/** The closed gate seen from above, to scale along the leaf and across it; inside is below. */
+/** Draws the closed gate from above, to scale along the leaf and across it; the inside is below. */
 public final class Plan {
   private static final double MARGIN = 0.5;
   private static final double POST = 0.15;

@@ -1,15 +1,15 @@
 package yett.record.drawing;
 
 /**
- * How much smaller a drawing is than the gate.
+ * The scale of a drawing.
  *
- * @param one one millimetre on paper is so many at the gate
+ * @param one how many millimetres at the gate are one millimetre on paper
  */
 record Scale(int one) {
-  /** Scales of drawings after ISO 5455, and those between that drawing boards have. */
+  /** The scales of ISO 5455, and intermediate ones that scale rulers have. */
   private static final int[] USUAL = {10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 500};
 
-  /** The largest usual one at which so many metres have room. */
+  /** The largest usual scale at which this many metres fit into this many millimetres. */
   static Scale fitting(double metres, double millimetres) {
     for (int one : USUAL) {
       if (metres * 1000 / one <= millimetres) {
@@ -19,7 +19,7 @@ record Scale(int one) {
     return new Scale((int) Math.ceil(metres * 1000 / millimetres));
   }
 
-  /** Millimetres on paper. */
+  /** Length on paper, in millimetres. */
   double onPaper(double metres) {
     return metres * 1000 / one;
   }

@@ -6,7 +6,7 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.SiteCard;
 
-/** Where at a gate something is measured or found, as it can be pointed to in a drawing. */
+/** A place at a gate where something is measured or found, to which a drawing can point. */
 public enum Spot {
   OPERATOR("operator"),
   CHAIN("chain"),
@@ -44,22 +44,25 @@ public enum Spot {
     this.name = name;
   }
 
-  /** As a legend calls it. */
+  /** The name in a legend. */
   public String word() {
     return name;
   }
 
-  /** Where a check is made; empty if it belongs to no place, or its area is of an add-on. */
+  /**
+   * The place where a check is made; empty if it belongs to no place, or if its area comes from an
+   * add-on.
+   */
   public static Optional<Spot> of(Check check) {
     return of(check, check.area());
   }
 
-  /** Where a cause sits. */
+  /** The place of a cause. */
   public static Optional<Spot> of(Cause cause) {
     return of(cause, cause.area());
   }
 
-  /** What can only be on a gate with beams is at a beam, and so on. */
+  /** The place of a card. A card that applies only to gates with beams is at a beam, and so on. */
   private static Optional<Spot> of(SiteCard card, String area) {
     if (card.onlyIf().containsKey("beams")) {
       return Optional.of(BEAM);

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** The places of a drawing that have a number, in the order in which they were first spoken of. */
+/** Numbers the places of a drawing in the order in which they are first mentioned. */
 public final class Spots {
   private final GateShape shape;
   private final Map<Spot, Integer> numbers = new LinkedHashMap<>();
@@ -13,7 +13,10 @@ public final class Spots {
     this.shape = shape;
   }
 
-  /** The number of a place; it gets one if it has none yet. Empty if it is not at this gate. */
+  /**
+   * The number of a place, which is assigned if it has none yet. Empty if this gate does not have
+   * the place.
+   */
   public Optional<Integer> number(Optional<Spot> spot) {
     return spot.filter(shape::has).map(s -> numbers.computeIfAbsent(s, n -> numbers.size() + 1));
   }
@@ -22,7 +25,7 @@ public final class Spots {
     return Map.copyOf(numbers);
   }
 
-  /** What the numbers mean, in a line. */
+  /** The meaning of the numbers, in one line. */
   public String legend() {
     StringBuilder words = new StringBuilder();
     numbers.forEach(

@@ -12,7 +12,7 @@ import yett.paper.Markup;
 import yett.paper.Svg;
 import yett.paper.Svg.Pen;
 
-/** How the chance of the causes that mattered moved from answer to answer. */
+/** Draws how the chances of the causes that mattered changed from answer to answer. */
 public final class SuspicionChart {
   private static final double WIDTH = 168;
   private static final double HEIGHT = 48;
@@ -26,13 +26,13 @@ public final class SuspicionChart {
   private static final int MOST_TICKS = 8;
   private static final int LONGEST = 44;
 
-  /** A cause that never came so far is not drawn. */
+  /** A cause that never reached this chance is not drawn. */
   private static final double MATTERS = 0.1;
 
-  /** Chances that are marked at their heights with the word for them. */
+  /** Chances at which the word for them is written. */
   private static final List<Double> LEVELS = List.of(0.2, 0.5, 0.8, 0.98);
 
-  /** Told apart in print without colour, too. */
+  /** Colours that can be told apart in print without colour as well. */
   private static final List<String> COLOURS = List.of("#1b4f8a", "#a3221b", "#2b6b3a", "#6a2c7a");
 
   private static final List<String> DASHES = List.of("none", "3 1.2", "1 1", "5 1 1 1");
@@ -40,7 +40,7 @@ public final class SuspicionChart {
   private final List<String> names;
   private final List<double[]> points;
 
-  /** The moves that led to the points, the first to the second and so on. */
+  /** The moves between the points: the first leads to the second point, and so on. */
   private final List<Trail.Move> moves;
 
   public SuspicionChart(Moment moment, RuleBase base) {
@@ -54,7 +54,7 @@ public final class SuspicionChart {
             .toList();
   }
 
-  /** What one answer moved in several steps, and all that was reported, is one move. */
+  /** Combines into one move the steps that came from one answer, and all that was reported. */
   private static List<Trail.Move> together(List<Trail.Move> all) {
     List<Trail.Move> moves = new ArrayList<>();
     for (Trail.Move move : all) {
@@ -78,17 +78,17 @@ public final class SuspicionChart {
     return List.copyOf(moves);
   }
 
-  /** What moved it, in the order of the chart: the first stands at 1. */
+  /** The moves in the order of the chart; the first one is at 1. */
   public List<Trail.Move> moves() {
     return moves;
   }
 
-  /** Whether anything moved. */
+  /** Whether nothing moved. */
   public boolean isEmpty() {
     return points.size() < 2;
   }
 
-  /** Those that were believed most at some moment, the one believed most at the end first. */
+  /** The causes that led at some moment; the one that leads at the end comes first. */
   private List<Integer> causes() {
     double[] last = points.get(points.size() - 1);
     return IntStream.range(0, names.size())
@@ -131,7 +131,9 @@ public final class SuspicionChart {
     return words.toString();
   }
 
-  /** The words for chances at their heights, so that the lines can be read without figures. */
+  /**
+   * Writes the words for chances at their heights, so that the lines can be read without figures.
+   */
   private static void levels(Svg svg) {
     level(svg, 0, "hardly");
     LEVELS.forEach(chance -> level(svg, chance, Chance.of(chance).words()));
@@ -166,7 +168,7 @@ public final class SuspicionChart {
     svg.words(shown, RIGHT + 4, label, SIZE, "start", pen.colour());
   }
 
-  /** Labels in the order of their lines' ends, none over another. */
+  /** Heights of the labels, in the order of the ends of their lines and without overlap. */
   private double[] labels(List<Integer> causes) {
     double[] last = points.get(points.size() - 1);
     double[] labels = new double[causes.size()];

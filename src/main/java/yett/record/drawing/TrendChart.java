@@ -8,7 +8,7 @@ import yett.paper.Markup;
 import yett.paper.Svg;
 import yett.paper.Svg.Pen;
 
-/** The readings of one thing over the years, the straight line through them, and its limit. */
+/** Draws the readings of a check over the years, the straight line through them, and the limit. */
 public final class TrendChart {
   private static final double WIDTH = 168;
   private static final double HEIGHT = 40;
@@ -31,7 +31,7 @@ public final class TrendChart {
 
   /**
    * @param points years since the baseline and values, oldest first
-   * @param limit which the line reaches, canonical unit
+   * @param limit that the line will reach, in the canonical unit
    */
   public TrendChart(Measures measures, List<Trend.Point> points, Trend trend, double limit) {
     this.measures = measures;

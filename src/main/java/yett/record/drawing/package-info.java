@@ -1,2 +1,2 @@
-/** A gate drawn to scale from what is known of it, and how a suspicion moved. */
+/** Drawings for the record: the gate to scale, forces, trends, and how the suspicion changed. */
 package yett.record.drawing;

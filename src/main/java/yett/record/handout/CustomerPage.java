@@ -21,8 +21,8 @@ import yett.record.drawing.Spot;
 import yett.wording.Wording;
 
 /**
- * The page for whoever owns the gate: what was wrong, what was done, what was measured and proved,
- * and what is left, in plain words.
+ * Writes the page for the owner of the gate in plain words: what was wrong, what was done, what was
+ * measured and proved, and what is left to do.
  */
 final class CustomerPage {
   private static final double CERTAIN = 0.95;
@@ -128,7 +128,7 @@ final class CustomerPage {
     return lines;
   }
 
-  /** What the customer is told of the work. */
+  /** Says what the customer is told of the work. */
   private final class Done implements SomeEvents<Optional<String>> {
     @Override
     public Optional<String> repaired(Event.Repaired event) {

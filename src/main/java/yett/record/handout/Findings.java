@@ -11,12 +11,13 @@ import yett.record.drawing.Spot;
 import yett.record.drawing.Spots;
 
 /**
- * What was found and measured, and where: every page of a paper has the same numbers.
+ * What was found and measured, and where. All pages of a hand-out use the same numbers for the
+ * places.
  *
  * @param causes what was wrong, as far as it is likely; what was believed most comes first
  */
 record Findings(List<RankedCause> causes, List<Measured> readings, GateShape shape, Spots spots) {
-  /** What is believed less is no finding. */
+  /** A cause with a smaller chance is no finding. */
   private static final double FOUND = 0.5;
 
   static Findings of(Moment moment, RuleBase base, ZoneId zone) {

@@ -9,7 +9,9 @@ import yett.record.drawing.ForceChart;
 import yett.wording.ForceWords;
 import yett.wording.Wording;
 
-/** The force on an obstruction as it was measured, with its limits; nothing if nobody did. */
+/**
+ * Writes the measured forces on an obstruction with their limits; nothing if none were measured.
+ */
 final class ForceSection {
   private ForceSection() {}
 

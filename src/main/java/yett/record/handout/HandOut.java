@@ -12,23 +12,23 @@ import yett.paper.Page;
 import yett.paper.Picture;
 import yett.record.CaseRecord;
 
-/** The paper that is handed out after a visit, as a page that needs nothing from elsewhere. */
+/** Writes the paper that is handed out after a visit, as a self-contained page. */
 public final class HandOut {
   private final Expertise expertise;
   private final Letterhead letterhead;
   private final Optional<Picture> logo;
   private final ZoneId zone;
 
-  /** Whom a part of it is for. */
+  /** A part of the paper, and for whom it is. */
   public enum Part {
     CUSTOMER,
     TECHNICIAN,
-    /** All that was said and done, for the file. */
+    /** Everything that was said and done, for the file. */
     LOG
   }
 
   /**
-   * @param zone whose days and hours are meant
+   * @param zone time zone for dates and times
    */
   public HandOut(Expertise expertise, Letterhead letterhead, Optional<Picture> logo, ZoneId zone) {
     this.expertise = expertise;
@@ -38,9 +38,9 @@ public final class HandOut {
   }
 
   /**
-   * @param caseId as the casebook calls it
+   * @param caseId number of the case in the casebook
    * @param gate the gate's name as people say it
-   * @param due when the gate is to be inspected next, if it is known
+   * @param due date of the gate's next inspection, if it is known
    */
   public String html(
       Moment moment, String caseId, String gate, Optional<LocalDate> due, Set<Part> parts) {

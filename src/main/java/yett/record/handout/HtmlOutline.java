@@ -3,11 +3,11 @@ package yett.record.handout;
 import yett.paper.Markup;
 import yett.record.Outline;
 
-/** An outline as HTML, inside a page whose own title stands above it. */
+/** Writes an outline as HTML inside a page that already has a title. */
 public final class HtmlOutline implements Outline {
   private final Markup page;
 
-  /** The list that is open: empty, {@code ul} or {@code ol}. */
+  /** The open list: empty, {@code ul} or {@code ol}. */
   private String list = "";
 
   private boolean inner;
@@ -86,7 +86,7 @@ public final class HtmlOutline implements Outline {
     page.close();
   }
 
-  /** Ends what is open; to be called after the last line. */
+  /** Closes the open elements; to be called after the last line. */
   public void end() {
     if (!list.isEmpty()) {
       endItem();

@@ -18,7 +18,10 @@ import yett.wording.InspectionWords;
 import yett.wording.TrendWords;
 import yett.wording.UsualRangeWords;
 
-/** The sheet of an inspection, to be signed: the same for the customer and for the next one. */
+/**
+ * Writes the sheet of an inspection, to be signed. It is the same for the customer and the next
+ * technician.
+ */
 final class InspectionPage {
   private static final int MOST_DRAWN = 3;
 
@@ -79,7 +82,7 @@ final class InspectionPage {
     lines(page, heading, inspection.results(verdict).stream().map(words::toSeeTo).toList());
   }
 
-  /** What heads for a limit, drawn; three at most, the others are told. */
+  /** Draws at most three trends that move towards a limit; the others are given in words. */
   private void trends(Markup page) {
     Trends trends = Trends.of(base, moment);
     TrendWords said = new TrendWords(trends, moment.judgement());

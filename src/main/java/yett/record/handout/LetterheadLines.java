@@ -7,7 +7,7 @@ import yett.knowledge.Letterhead;
 import yett.paper.Markup;
 import yett.paper.Picture;
 
-/** The head of a sheet: who the firm is. Nothing if it says nothing of itself. */
+/** Writes the letterhead of the firm; nothing if the firm has given none. */
 record LetterheadLines(Letterhead letterhead, Optional<Picture> logo) {
 
   void write(Markup page) {

@@ -18,13 +18,13 @@ import yett.wording.UsualRangeWords;
 import yett.wording.Wording;
 
 /**
- * What was measured at one place: as it was found and as it was left.
+ * What was measured in one check: as it was found and as it was left.
  *
  * @param asked what was measured
  * @param found the first reading; empty if it was read only after a repair
  * @param left the last reading after a repair; empty if there is none
  * @param usual the range on this gate; empty if none is known
- * @param baseline what it read when the gate was in order, and when; empty if nobody knows
+ * @param baseline what it read when the gate was in order, and when; empty if that is not known
  * @param verdict in plain words
  * @param fine whether the last reading is in order; empty if nobody can say
  */
@@ -38,7 +38,7 @@ record Measured(
     Optional<Boolean> fine,
     Optional<Spot> spot) {
 
-  /** All readings of a case, a line for each thing that was measured, in the order of the work. */
+  /** All readings of a case in the order of the work, one line for each check. */
   static List<Measured> of(Moment moment, RuleBase base, ZoneId zone) {
     Map<String, List<Answered>> byCheck = new LinkedHashMap<>();
     for (Answered a : moment.state().answers()) {
@@ -76,7 +76,10 @@ record Measured(
         Spot.of(check));
   }
 
-  /** What was put right is to be seen, too. */
+  /**
+   * The verdict on the first reading if it was out of the ordinary and something was repaired
+   * since, so that one sees what was put right.
+   */
   private static String before(Moment moment, Check check, Answered first, Answered last) {
     return moment
         .judgement()

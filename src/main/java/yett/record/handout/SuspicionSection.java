@@ -11,11 +11,14 @@ import yett.paper.Markup;
 import yett.record.drawing.SuspicionChart;
 import yett.wording.Wording;
 
-/** How the suspicion moved from answer to answer: drawn, and the moves that tell most in words. */
+/**
+ * Shows how the suspicion changed from answer to answer: a drawing, and the most telling moves in
+ * words.
+ */
 final class SuspicionSection {
   private static final int MOVES = 8;
 
-  /** A move by less tells nobody anything. */
+  /** Smaller moves are not mentioned. */
   private static final double TELLING = 0.05;
 
   private final RuleBase base;

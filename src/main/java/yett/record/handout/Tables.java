@@ -8,8 +8,8 @@ final class Tables {
   private Tables() {}
 
   /**
-   * Readings with their range and what they say, each with the number of its place, under their
-   * heading; nothing if there are none.
+   * Writes the readings under their heading, each with its range, its verdict and the number of its
+   * place; nothing if there are none.
    */
   static void measured(Markup page, Findings findings) {
     if (findings.readings().isEmpty()) {
@@ -44,7 +44,9 @@ final class Tables {
     page.close().close();
   }
 
-  /** A figure and its unit stay on one line, and so does a date. */
+  /**
+   * Puts no-break spaces between a figure and its unit and into dates, to keep them on one line.
+   */
   private static String unbroken(String words) {
     return words
         .replaceAll("(?<=\\d) (?=[^\\d\\s])(?!to |on )", "\u00a0")

@@ -17,7 +17,9 @@ import yett.record.drawing.GateShape;
 import yett.record.drawing.Plan;
 import yett.record.drawing.Spots;
 
-/** The page for whoever comes next: the hand-over with its numbers, drawings and readings. */
+/**
+ * Writes the page for the next technician: the hand-over with its numbers, drawings and readings.
+ */
 final class TechnicianPage {
   private final Expertise expertise;
   private final RuleBase base;
@@ -46,7 +48,7 @@ final class TechnicianPage {
     drawings(page);
   }
 
-  /** The prices are the rule base's, to plan with; a bill is another paper. */
+  /** The parts with prices from the rule base, for planning. They are not a bill. */
   private List<String> parts() {
     List<String> lines = new ArrayList<>();
     for (Entry deed : moment.state().work().deeds()) {

@@ -14,17 +14,17 @@ import yett.paper.Markup;
 import yett.wording.GateWords;
 
 /**
- * A case that a paper is about.
+ * The case that a paper is about.
  *
- * @param gate its name of today
- * @param due when the gate is to be inspected next, if it is known
- * @param zone whose days are meant
+ * @param gate its present name
+ * @param due date of the gate's next inspection, if it is known
+ * @param zone time zone for the dates
  */
 record Visit(Moment moment, String caseId, String gate, Optional<LocalDate> due, ZoneId zone) {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
-  /** The day, or the first and the last. */
+  /** The day of the visit, or the first and the last day. */
   String days() {
     List<Entry> entries = moment.entries();
     if (entries.isEmpty()) {
@@ -35,7 +35,7 @@ record Visit(Moment moment, String caseId, String gate, Optional<LocalDate> due,
     return first.equals(last) ? first : first + " to " + last;
   }
 
-  /** What both sheets begin with. */
+  /** Writes the facts at the head of both sheets. */
   void facts(Markup page, RuleBase base) {
     page.open("table", "class", "facts");
     page.fact("Gate", gate);
@@ -45,7 +45,9 @@ record Visit(Moment moment, String caseId, String gate, Optional<LocalDate> due,
     page.close();
   }
 
-  /** Only for a gate that is in use: before that it is looked at anyway. */
+  /**
+   * The next inspection; only for a gate in use, because any other gate is looked at before then.
+   */
   private String next() {
     return due.filter(day -> Outcome.of(moment.state()).inUse())
         .map(day -> "; next inspection due on " + DAY.format(day))

@@ -1,2 +1,2 @@
-/** The papers that are handed out: a page for the customer, one for the next technician. */
+/** The papers that are handed out: a page for the customer and one for the next technician. */
 package yett.record.handout;
