@@ -40,6 +40,10 @@ final class Enumeration {
   private final int[] order;
   private final boolean[] present;
   private final int[] members;
+
+  /** By cause that is there, its position among the members. */
+  private final int[] places;
+
   private int size;
   private double limit;
   private boolean tooMany;
@@ -78,6 +82,7 @@ final class Enumeration {
     slack = brought;
     present = new boolean[n];
     members = new int[n];
+    places = new int[n];
   }
 
   private static double odds(double chance) {
@@ -140,7 +145,7 @@ final class Enumeration {
     int count = size;
     for (int i = 0; i < count && !tooMany; i++) {
       for (int child : model.children(members[i])) {
-        if (order[child] > after && firstParent(child) == i && !bringsFree(child)) {
+        if (order[child] > after && isFirstParent(i, child) && !bringsFree(child)) {
           double with = chance * model.presence(child, present);
           if (with > 0 && with * slack >= limit) {
             add(child);
@@ -166,16 +171,20 @@ final class Enumeration {
     return false;
   }
 
-  /** Position in the set of the first cause that brings this one about; -1 if it is there. */
-  private int firstParent(int child) {
-    for (int i = 0; i < size && !present[child]; i++) {
-      for (int c : model.children(members[i])) {
-        if (c == child) {
-          return i;
-        }
+  /**
+   * Whether the cause at a position of the set, which brings this one about, is the first to do so,
+   * and this one is not there itself.
+   */
+  private boolean isFirstParent(int position, int child) {
+    if (present[child]) {
+      return false;
+    }
+    for (int parent : model.parents(child)) {
+      if (present[parent] && places[parent] < position) {
+        return false;
       }
     }
-    return -1;
+    return true;
   }
 
   /** Whether a cause brings about one that is there already: then that one is not free. */
@@ -185,6 +194,7 @@ final class Enumeration {
 
   private void add(int cause) {
     present[cause] = true;
+    places[cause] = size;
     members[size++] = cause;
   }
 

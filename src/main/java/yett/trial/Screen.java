@@ -4,7 +4,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.Stream;
 import yett.belief.Belief;
 import yett.belief.ImpossibleEvidence;
 import yett.belief.Observation;
@@ -22,7 +25,7 @@ import yett.rules.Judgement;
  * rule bases with few sets of causes in view, and nothing is planned. A case is passed over only if
  * at no time any chance differs, and no cause of which a new or changed card speaks stands out.
  */
-final class Screen {
+final class Screen implements AutoCloseable {
   /** A chance that differs by this much may turn a plan; considered judgement. */
   static final double SHIFT = 0.03;
 
@@ -41,14 +44,36 @@ final class Screen {
     TO_REPLAY
   }
 
-  private final Expertise first;
-  private final Expertise second;
+  private final Side first;
+  private final Side second;
   private final Change change;
 
   Screen(Expertise first, Expertise second) {
-    this.first = first.rough();
-    this.second = second.rough();
+    this.first = new Side(first.rough());
+    this.second = new Side(second.rough());
     this.change = new Change(first.base(), second.base());
+  }
+
+  /**
+   * A rule base with the rule sessions that are at rest: to begin one takes longer than to look.
+   */
+  private record Side(Expertise expertise, Queue<Interview> idle) {
+    Side(Expertise expertise) {
+      this(expertise, new ConcurrentLinkedQueue<>());
+    }
+
+    Judgement judgement(RecordedCase recorded) {
+      Interview one = idle.poll();
+      Interview interview = one == null ? expertise.newInterviewWithoutConflicts() : one;
+      Judgement judgement = interview.judgement(AsTold.entries(recorded, expertise.base()));
+      idle.add(interview);
+      return judgement;
+    }
+  }
+
+  @Override
+  public void close() {
+    Stream.of(first, second).forEach(side -> side.idle().forEach(Interview::close));
   }
 
   Verdict of(RecordedCase recorded) {
@@ -83,12 +108,9 @@ final class Screen {
    * after each as if it had been asked for first, for what the answers of the whole file rule out
    * may stand out while only some of them are known.
    */
-  private static Map<String, Map<String, Double>> standings(
-      Expertise expertise, RecordedCase recorded) {
-    Judgement judgement;
-    try (Interview interview = expertise.newInterview()) {
-      judgement = interview.judgement(AsTold.entries(recorded, expertise.base()));
-    }
+  private static Map<String, Map<String, Double>> standings(Side side, RecordedCase recorded) {
+    Expertise expertise = side.expertise();
+    Judgement judgement = side.judgement(recorded);
     List<String> causes = expertise.model().causes();
     Belief belief = expertise.atReport(judgement.oddsFactors());
     Map<String, Map<String, Double>> standings = new HashMap<>();
