@@ -6,9 +6,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * The probability of every set of causes, given all answers and repairs. Immutable.
@@ -176,15 +174,26 @@ public final class Belief {
   private double[] given(Observation observation) {
     List<List<Observation>> before = sameThing(observation.check());
     double[] likelihood = likelihoods.of(observation, today(before));
-    double[] same = again(before) ? likelihoods.of(observation, before) : likelihood;
+    if (isAsReported()) {
+      for (int i = 0; i < likelihood.length; i++) {
+        likelihood[i] *= weights[i]; // in its place: half the work is moving memory
+      }
+      return likelihood;
+    }
     double[] given = new double[weights.length];
+    double[] same = again(before) ? likelihoods.of(observation, before) : likelihood;
     for (int i = 0; i < given.length; i++) {
       given[i] = weights[i] * (untouched(i) ? same : likelihood)[current[i]];
     }
     return given;
   }
 
-  /** Whether no repair has changed this hypothesis, so that a check made again shows the same. */
+  /** Whether nothing was repaired yet: then each set of the lattice stands at its own place. */
+  private boolean isAsReported() {
+    return initial == current;
+  }
+
+  /** Whether no repair has changed anything, so that a check made again shows the same. */
   private boolean untouched(int i) {
     return initial[i] == current[i];
   }
@@ -194,35 +203,38 @@ public final class Belief {
    * two repairs.
    */
   private List<List<Observation>> sameThing(String check) {
+    String original = model.original(check);
+    List<List<Observation>> same = new ArrayList<>(seen.size());
+    for (List<Observation> between : seen) {
+      List<Observation> some = List.of();
+      for (Observation observation : between) {
+        if (model.original(observation.check()).equals(original)) {
+          some = some.isEmpty() ? new ArrayList<>() : some;
+          some.add(observation);
+        }
+      }
+      same.add(some);
+    }
+    return same;
+  }
+
+  /** The same for whoever asks of many checks. */
+  private List<List<Observation>> sameThingOfMany(String check) {
     Map<String, List<List<Observation>>> known = bySubject;
     if (known == null) { // worked out twice at the worst
-      known = subjects();
+      known = new HashMap<>();
+      for (List<Observation> between : seen) {
+        for (Observation observation : between) {
+          String original = model.original(observation.check());
+          if (!known.containsKey(original)) {
+            known.put(original, sameThing(original));
+          }
+        }
+      }
       bySubject = known;
     }
     List<List<Observation>> same = known.get(model.original(check));
     return same == null ? Collections.nCopies(seen.size(), List.of()) : same;
-  }
-
-  /**
-   * All observations by the check that they are about (the original of repetitions), in one list
-   * for each time between two repairs.
-   */
-  private Map<String, List<List<Observation>>> subjects() {
-    Map<String, List<List<Observation>>> subjects = new HashMap<>();
-    for (int i = 0; i < seen.size(); i++) {
-      for (Observation observation : seen.get(i)) {
-        subjects
-            .computeIfAbsent(
-                model.original(observation.check()),
-                original ->
-                    Stream.generate(() -> new ArrayList<Observation>())
-                        .limit(seen.size())
-                        .collect(Collectors.toList()))
-            .get(i)
-            .add(observation);
-      }
-    }
-    return subjects;
   }
 
   private static List<List<Observation>> today(List<List<Observation>> before) {
@@ -357,6 +369,9 @@ public final class Belief {
 
   /** The total weight of each set of the lattice. */
   private double[] together(int[] sets) {
+    if (isAsReported()) {
+      return weights.clone();
+    }
     double[] together = new double[lattice.size()];
     for (int i = 0; i < weights.length; i++) {
       together[sets[i]] += weights[i];
@@ -419,7 +434,7 @@ public final class Belief {
    * @return by outcome, then by set
    */
   public double[][] predict(String check, Support support) {
-    List<List<Observation>> before = sameThing(check);
+    List<List<Observation>> before = sameThingOfMany(check);
     Likelihoods few = Likelihoods.over(model, effects, support.sets());
     double[][] chances = few.outcomes(check, today(before));
     if (again(before)) {

@@ -41,6 +41,9 @@ public final class CausalModel {
   private final Effects effects;
   private final Set<String> shared = new HashSet<>();
 
+  /** By check that repeats another, that other: asked for so often that it stands by itself. */
+  private final Map<String, String> originals = new HashMap<>();
+
   private CausalModel(
       List<String> positions,
       int[] told,
@@ -90,6 +93,7 @@ public final class CausalModel {
         (check, repetition) -> {
           shared.add(check);
           shared.add(repetition.original());
+          originals.put(check, repetition.original());
         });
   }
 
@@ -185,8 +189,7 @@ public final class CausalModel {
 
   /** The check that this one repeats, or itself. */
   String original(String check) {
-    Repetition repetition = repetitions.get(check);
-    return repetition == null ? check : repetition.original();
+    return originals.getOrDefault(check, check);
   }
 
   /** How a check repeats another; null if it repeats none. */
@@ -443,8 +446,8 @@ public final class CausalModel {
           told.stream().mapToInt(Integer::intValue).toArray(),
           priors.stream().mapToDouble(Double::doubleValue).toArray(),
           links.toArray(double[][]::new),
-          Map.copyOf(tables),
-          Map.copyOf(repetitions),
+          new HashMap<>(tables), // asked for at every step; an immutable map takes twice as long
+          new HashMap<>(repetitions),
           effects.build(causes.size()));
     }
 

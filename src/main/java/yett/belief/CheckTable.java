@@ -147,6 +147,15 @@ public final class CheckTable {
   double[] mixed(Lattice lattice, double[] weights) {
     int last = outcomes() - 1;
     double[] mixed = new double[lattice.size()];
+    int only = onlyStep(weights);
+    if (only >= 0) {
+      cumulative(lattice, only, mixed);
+      double step = weights[only] - weights[only + 1];
+      for (int h = 0; h < mixed.length; h++) {
+        mixed[h] = Math.max(0, weights[last] + step * mixed[h]);
+      }
+      return mixed;
+    }
     Arrays.fill(mixed, weights[last]);
     double[] cumulative = null;
     for (int y = 0; y < last; y++) {
@@ -163,6 +172,20 @@ public final class CheckTable {
       mixed[h] = Math.max(0, mixed[h]);
     }
     return mixed;
+  }
+
+  /** The outcome after which the weights change, if they do so only once; else -1. */
+  private static int onlyStep(double[] weights) {
+    int only = -1;
+    for (int y = 0; y < weights.length - 1; y++) {
+      if (weights[y] != weights[y + 1]) {
+        if (only >= 0) {
+          return -1;
+        }
+        only = y;
+      }
+    }
+    return only;
   }
 
   private void cumulative(Lattice lattice, int outcome, double[] into) {

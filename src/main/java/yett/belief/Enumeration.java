@@ -42,6 +42,10 @@ final class Enumeration {
   private final int[] order;
   private final boolean[] present;
   private final int[] members;
+
+  /** By cause that is there, its position among the members. */
+  private final int[] places;
+
   private int size;
   private double limit;
   private boolean tooMany;
@@ -80,6 +84,7 @@ final class Enumeration {
     slack = brought;
     present = new boolean[n];
     members = new int[n];
+    places = new int[n];
   }
 
   private static double odds(double chance) {
@@ -142,7 +147,7 @@ final class Enumeration {
     int count = size;
     for (int i = 0; i < count && !tooMany; i++) {
       for (int child : model.children(members[i])) {
-        if (order[child] > after && firstParent(child) == i && !bringsFree(child)) {
+        if (order[child] > after && isFirstParent(i, child) && !bringsFree(child)) {
           double with = chance * model.presence(child, present);
           if (with > 0 && with * slack >= limit) {
             add(child);
@@ -169,18 +174,19 @@ final class Enumeration {
   }
 
   /**
-   * Position in the set of the first cause that brings this one about; -1 if it is itself in the
-   * set or none does.
+   * Whether the cause at a position of the set, which brings this one about, is the first to do so,
+   * and this one is not there itself.
    */
-  private int firstParent(int child) {
-    for (int i = 0; i < size && !present[child]; i++) {
-      for (int c : model.children(members[i])) {
-        if (c == child) {
-          return i;
-        }
+  private boolean isFirstParent(int position, int child) {
+    if (present[child]) {
+      return false;
+    }
+    for (int parent : model.parents(child)) {
+      if (present[parent] && places[parent] < position) {
+        return false;
       }
     }
-    return -1;
+    return true;
   }
 
   /** Whether a cause brings about a member that was added as free, which would then not be free. */
@@ -190,6 +196,7 @@ final class Enumeration {
 
   private void add(int cause) {
     present[cause] = true;
+    places[cause] = size;
     members[size++] = cause;
   }
 

@@ -136,21 +136,55 @@ final class Likelihoods {
         terms = with(terms, between);
       }
       earlier = terms;
-      before = sum(with(earlier, today));
+      before = joint(today);
     }
 
     double[] chance(Observation next) {
       List<Observation> all = new ArrayList<>(today);
       all.add(next);
-      double[] chance = sum(with(earlier, all));
-      Arrays.setAll(chance, h -> before[h] > 0 ? chance[h] / before[h] : 0);
+      double[] chance = joint(all);
+      for (int h = 0; h < size; h++) {
+        chance[h] = before[h] > 0 ? chance[h] / before[h] : 0;
+      }
       return chance;
     }
 
-    /**
-     * The factor of earlier observations combined with those after a repair, by outcome and
-     * hypothesis.
-     */
+    /** Joint chance of what was seen before and of these. */
+    private double[] joint(List<Observation> observations) {
+      return earlier.length == 0 && observations.size() == 1
+          ? joint(observations.get(0))
+          : sum(with(earlier, observations));
+    }
+
+    /** Of a single one: the same sums without keeping their terms. */
+    private double[] joint(Observation observation) {
+      double[] alone = observation.check().equals(original) ? null : mix(observation);
+      double[] sum = new double[size];
+      for (int a = 0; a < chances.length; a++) {
+        add(sum, chances[a], observation, a, alone);
+      }
+      return sum;
+    }
+
+    private void add(
+        double[] sum, double[] chance, Observation observation, int outcome, double[] alone) {
+      Repetition repetition = model.repetition(observation.check());
+      if (repetition == null) {
+        double weight = observation.weights().get(outcome);
+        for (int h = 0; weight != 0 && h < sum.length; h++) {
+          sum[h] += chance[h] * weight;
+        }
+        return;
+      }
+      int own = repetition.outcomes()[outcome];
+      double share = own < 0 ? 0 : repetition.share();
+      double copied = own < 0 ? 0 : share * observation.weights().get(own);
+      for (int h = 0; h < sum.length; h++) {
+        sum[h] += chance[h] * (copied + (1 - share) * alone[h]);
+      }
+    }
+
+    /** What was seen before, by outcome and hypothesis, with what was seen after a repair. */
     private double[][] with(double[][] terms, List<Observation> between) {
       if (between.isEmpty()) {
         return terms;

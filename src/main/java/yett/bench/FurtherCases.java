@@ -64,7 +64,7 @@ final class FurtherCases {
     StringBuilder cards = new StringBuilder();
     String odd = answers.getOrDefault(ODD, "");
     if (!odd.isBlank()) {
-      cards.append("---\n").append(oddly(first, answers.get("id"), parts(odd)));
+      cards.append("---\n").append(oddly(first, answers.get("id"), parts(odd, base)));
     }
     String other = answers.getOrDefault(NOT_IT, "");
     if (!other.isBlank()) {
@@ -73,9 +73,9 @@ final class FurtherCases {
     return cards.toString();
   }
 
-  private static Map<String, String> parts(String text) {
+  private static Map<String, String> parts(String text, RuleBase base) {
     Map<String, String> parts = new LinkedHashMap<>();
-    for (String part : Lists.parts(text, ";")) {
+    for (String part : Lists.shown(text, base.checks().keySet())) {
       String[] words = part.split("[\\s:]+", 2);
       parts.put(words[0], words[1]);
     }
@@ -108,7 +108,7 @@ final class FurtherCases {
             .line("person", "technician")
             .raw(line(first, "site: ").orElse(""))
             .raw(line(first, "complaints: ").orElse(""));
-    Map<String, String> shown = parts(answers.getOrDefault(NOT_IT_SHOWS, ""));
+    Map<String, String> shown = parts(answers.getOrDefault(NOT_IT_SHOWS, ""), base);
     usually(cause, OnlyIf.parts(answers.getOrDefault(OnlyIf.KEY, "")), base)
         .forEach(shown::putIfAbsent);
     text.raw(shown.isEmpty() ? "" : USUAL_BEFORE);

@@ -20,8 +20,8 @@ public final class MeaningIndex {
   /** Least share of the typed words that a card has to account for; considered judgement. */
   private static final double LEAST = 0.5;
 
-  /** From this similarity two names may mean the same thing. */
-  private static final double CLOSE = 0.75;
+  /** From here on a name is so near to a cause that they may be one thing; considered judgement. */
+  private static final double CLOSE = 0.6;
 
   private final Map<String, List<String>> ways = new LinkedHashMap<>();
   private final Phrases phrases;
@@ -42,7 +42,7 @@ public final class MeaningIndex {
   }
 
   private MeaningIndex(List<Cause> causes, RuleBase base) {
-    causes.forEach(c -> add(c.id(), c.name()));
+    causes.forEach(c -> add(c.id(), c.name(), c.arises())); // what one calls it may be how it came
     phrases = new Phrases(ways, base.telephone().spoken().synonyms());
   }
 
@@ -74,7 +74,7 @@ public final class MeaningIndex {
         .toList();
   }
 
-  /** Causes whose name is so similar to a new one's that they may be the same, one line each. */
+  /** Causes so near to a new one's name that they may be the same, a line each. */
   static List<String> near(String name, RuleBase base) {
     MeaningIndex causes = new MeaningIndex(List.copyOf(base.causes().values()), base);
     return causes.phrases.hear(name, 3).stream()

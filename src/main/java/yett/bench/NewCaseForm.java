@@ -66,7 +66,7 @@ final class NewCaseForm implements NewCard {
   }
 
   static Optional<String> badAnswers(String text, RuleBase base) {
-    return Lists.parts(text, ";").stream()
+    return Lists.shown(text, base.checks().keySet()).stream()
         .map(part -> part.split("[\\s:]+", 2))
         .map(
             part ->
@@ -111,7 +111,7 @@ final class NewCaseForm implements NewCard {
             .line("person", answers.get("person"))
             .ids("complaints", Lists.ids(answers.get("complaints")))
             .ids("history", Lists.ids(answers.get("history")));
-    List<String> shown = Lists.parts(answers.get("answers"), ";");
+    List<String> shown = Lists.shown(answers.get("answers"), base.checks().keySet());
     text.raw(shown.isEmpty() ? "" : "answers:\n");
     for (String part : shown) {
       String[] words = part.split("[\\s:]+", 2);

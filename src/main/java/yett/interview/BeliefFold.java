@@ -49,13 +49,19 @@ final class BeliefFold {
   private final RuleBase base;
   private final Outset outset;
   private final double[] retestFails;
+  private final boolean conflicts;
   private Map<String, Double> odds;
   private final List<Deed> deeds = new ArrayList<>();
 
   /** The state before the first deed and after each deed: one more than {@link #deeds}. */
   private final List<Standing> standings = new ArrayList<>();
 
-  BeliefFold(RuleBase base, Outset outset) {
+  /**
+   * @param conflicts whether answers are looked for that hardly fit together; nothing that is
+   *     believed depends on it
+   */
+  BeliefFold(RuleBase base, Outset outset, boolean conflicts) {
+    this.conflicts = conflicts;
     this.base = base;
     this.outset = outset;
     this.retestFails = base.causes().values().stream().mapToDouble(c -> c.retestFails()).toArray();
@@ -116,6 +122,9 @@ final class BeliefFold {
       chance = Math.exp(belief.logEvidence() - before.belief().logEvidence());
     } catch (ImpossibleEvidence e) {
       // No set of causes allows it: keep the belief.
+    }
+    if (!conflicts) {
+      return new Standing(belief, belief.atCallOut(), before.known(), 0, Optional.empty());
     }
     double apart = standings.get(before.known()).belief().chanceOf(seen);
     double worse = apart > 0 ? Conflicts.bits(apart, chance) : Conflicts.MOST;

@@ -33,12 +33,21 @@ public final class Interview implements AutoCloseable {
   private BeliefFold fold;
   private final CaseFacts facts;
   private final NextStep next;
+  private final boolean conflicts;
 
-  Interview(Expertise expertise) {
-    this(expertise, expertise.planner()::advise);
+  /**
+   * @param conflicts whether answers are looked for that hardly fit together
+   */
+  Interview(Expertise expertise, boolean conflicts) {
+    this(expertise, expertise.planner()::advise, conflicts);
   }
 
   Interview(Expertise expertise, NextStep.Adviser adviser) {
+    this(expertise, adviser, true);
+  }
+
+  private Interview(Expertise expertise, NextStep.Adviser adviser, boolean conflicts) {
+    this.conflicts = conflicts;
     this.expertise = expertise;
     this.facts = new CaseFacts(expertise.base());
     this.next = new NextStep(expertise, adviser);
@@ -78,7 +87,7 @@ public final class Interview implements AutoCloseable {
 
   private void begin() {
     judge = expertise.rules().newJudge();
-    fold = new BeliefFold(expertise.base(), expertise.outset());
+    fold = new BeliefFold(expertise.base(), expertise.outset(), conflicts);
   }
 
   private Moment at(List<Entry> entries, CaseState state) {

@@ -28,10 +28,7 @@ final class RepairOrder {
 
   private final double[][] chances;
 
-  /** For each cause, the repairs that remove it. */
-  private final int[][] removing;
-
-  /** For each hypothesis, whether there are repairs for all its causes. */
+  /** By hypothesis, whether there are repairs for all of its causes. */
   private final boolean[] mendable;
 
   private final double[] efforts;
@@ -46,10 +43,13 @@ final class RepairOrder {
   private final double[] alone;
   private final double[][] stays;
   private final boolean[] touched;
+  private final boolean[] removable;
+  private final double[] fails;
   private final double[] failing;
   private final double[] gone;
   private final double[] due;
   private int[] states = new int[8];
+  private double[] closing = new double[8];
   private double[][] price = new double[0][];
   private int[][] leads = new int[0][];
   private double[][] best = new double[0][];
@@ -68,7 +68,17 @@ final class RepairOrder {
    * @param limit most repairs that are ordered
    */
   RepairOrder(Scene scene, int limit) {
+    this(scene, limit, new Steps(scene));
+  }
+
+  /** With another limit; what repairs cost and lead to is worked out for both together. */
+  RepairOrder withLimit(int other) {
+    return new RepairOrder(scene, other, steps);
+  }
+
+  private RepairOrder(Scene scene, int limit, Steps steps) {
     this.scene = scene;
+    this.steps = steps;
     this.limit = Math.min(limit, scene.repairs().size());
     removed = new int[scene.repairs().size()][];
     chances = new double[removed.length][];
@@ -77,24 +87,21 @@ final class RepairOrder {
       removed[r] = IntStream.range(0, removes.length).filter(c -> removes[c] > 0).toArray();
       chances[r] = Arrays.stream(removed[r]).mapToDouble(c -> removes[c]).toArray();
     }
-    removing = new int[scene.causes()][];
-    for (int c = 0; c < removing.length; c++) {
-      int cause = c;
-      removing[c] =
-          IntStream.range(0, removed.length)
-              .filter(r -> scene.repairs().get(r).removes()[cause] > 0)
-              .toArray();
+    boolean[] mended = new boolean[scene.causes()];
+    for (int[] causes : removed) {
+      for (int c : causes) {
+        mended[c] = true;
+      }
     }
     mendable = new boolean[scene.hypotheses().length];
     for (int h = 0; h < mendable.length; h++) {
-      mendable[h] = Arrays.stream(scene.hypotheses()[h]).allMatch(c -> removing[c].length > 0);
+      mendable[h] = Arrays.stream(scene.hypotheses()[h]).allMatch(c -> mended[c]);
     }
     efforts =
         scene.repairs().stream()
             .mapToDouble(j -> Math.max(j.cost() + scene.retestCost(), 0.1))
             .toArray();
     begins = new boolean[removed.length];
-    steps = new Steps(scene);
     searching = scene.handOver();
     chosen = new int[this.limit];
     scores = new double[this.limit];
@@ -102,6 +109,8 @@ final class RepairOrder {
     alone = new double[scene.causes()];
     stays = new double[scene.causes()][1 << this.limit];
     touched = new boolean[scene.causes()];
+    removable = new boolean[scene.causes()];
+    fails = new double[this.limit];
     failing = new double[1 << this.limit];
     gone = new double[1 << this.limit];
     due = new double[1 << this.limit];
@@ -212,7 +221,10 @@ final class RepairOrder {
     double always = 0;
     double nothing = 0;
     others = 0;
-    boolean all = size < limit; // whether every useful repair is in the order
+    boolean all = size < limit; // then every repair that could help is in the order
+    if (!all) {
+      removable(tried);
+    }
     for (int h = 0; h < weights.length; h++) {
       int[] causes = scene.hypotheses()[h];
       double weight = weights[h];
@@ -223,7 +235,7 @@ final class RepairOrder {
         nothing += weight;
       } else if (!curable(causes)) {
         always += weight;
-        others += !all && mendable[h] && curableByOthers(causes, tried) ? weight : 0;
+        others += !all && mendable[h] && curableByOthers(causes) ? weight : 0;
       } else if (causes.length == 1) {
         alone[causes[0]] += weight;
       } else {
@@ -272,13 +284,19 @@ final class RepairOrder {
     return true;
   }
 
-  private boolean curableByOthers(int[] causes, boolean[] tried) {
-    for (int c : causes) {
-      boolean removable = touched[c];
-      for (int i = 0; i < removing[c].length && !removable; i++) {
-        removable = !tried[removing[c][i]];
+  /** Marks the causes that some repair can still remove, whether it is among the chosen or not. */
+  private void removable(boolean[] tried) {
+    System.arraycopy(touched, 0, removable, 0, touched.length);
+    for (int r = 0; r < removed.length; r++) {
+      for (int k = 0; !tried[r] && k < removed[r].length; k++) {
+        removable[removed[r][k]] = true;
       }
-      if (!removable) {
+    }
+  }
+
+  private boolean curableByOthers(int[] causes) {
+    for (int c : causes) {
+      if (!removable[c]) {
         return false;
       }
     }
@@ -327,10 +345,18 @@ final class RepairOrder {
 
   private double solve(int start) {
     int reached = reach(steps.position(start));
+    closing = reached > closing.length ? new double[states.length] : closing;
+    for (int at = 0; at < reached; at++) {
+      closing[at] = steps.closing(states[at]);
+    }
     for (int done = (1 << size) - 1; done >= 0; done--) {
-      // Before any repair only the starting set-ups are possible.
+      double leaving = leaving(done);
+      for (int r = 0; r < size; r++) {
+        fails[r] = failing[done] > 0 ? Math.min(1, failing[done | 1 << r] / failing[done]) : 0;
+      }
+      // Only the start is there before anything is done.
       for (int at = done == 0 ? 0 : reached - 1; at >= 0; at--) {
-        solve(done, at);
+        solve(done, at, leaving);
       }
     }
     return best[0][0];
@@ -373,8 +399,8 @@ final class RepairOrder {
     price[last] = new double[limit];
   }
 
-  private void solve(int done, int at) {
-    double least = leaving(done) + steps.closing(states[at]);
+  private void solve(int done, int at, double leaving) {
+    double least = leaving + closing[at];
     int choice = -1;
     for (int r = 0; r < size; r++) {
       if ((done >> r & 1) == 0 && (done > 0 || begins[chosen[r]])) {
@@ -411,8 +437,7 @@ final class RepairOrder {
     if (scene.cured()) {
       return price[at][r] + best[after][then];
     }
-    double fails = failing[done] > 0 ? Math.min(1, failing[then] / failing[done]) : 0;
-    return price[at][r] + fails * best[after][then] + (1 - fails) * steps.closing(states[after]);
+    return price[at][r] + fails[r] * best[after][then] + (1 - fails[r]) * closing[after];
   }
 
   /**

@@ -88,7 +88,7 @@ final class Search {
     this.scene = scene;
     this.few = scene.repairs().size() <= REPAIRS_NOW;
     this.ahead = new RepairOrder(scene, few ? REPAIRS_NOW : REPAIRS_AHEAD);
-    this.now = new RepairOrder(scene, REPAIRS_NOW);
+    this.now = ahead.withLimit(REPAIRS_NOW);
     this.aftermath = new Aftermath(scene);
     this.single = Arrays.stream(scene.hypotheses()).allMatch(set -> set.length <= 1);
     this.asked = new boolean[scene.checks().size()];

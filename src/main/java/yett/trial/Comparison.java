@@ -87,17 +87,31 @@ public record Comparison(
   public static Comparison ofTouched(Side first, Side second, KeptRuns kept, Runnable progress) {
     Set<Key> both = first.cases().cases().stream().map(Key::of).collect(Collectors.toSet());
     both.retainAll(second.cases().cases().stream().map(Key::of).toList());
-    Screen screen = new Screen(first.expertise(), second.expertise());
     Map<Key, Screen.Verdict> left = new HashMap<>();
-    List<Callable<Optional<Map.Entry<Key, Screen.Verdict>>>> looks = new ArrayList<>();
-    for (RecordedCase recorded : second.cases().cases()) {
-      if (both.contains(Key.of(recorded))) {
-        looks.add(
-            () ->
-                Optional.of(Map.entry(Key.of(recorded), screen.of(recorded)))
-                    .filter(e -> e.getValue() != Screen.Verdict.TO_REPLAY));
-      }
+    try (Screen screen = new Screen(first.expertise(), second.expertise())) {
+      look(
+          screen,
+          second.cases().cases().stream().filter(c -> both.contains(Key.of(c))),
+          left,
+          progress);
     }
+    return replayed(
+        new Side(first.expertise(), first.cases().without(left.keySet())),
+        new Side(second.expertise(), second.cases().without(left.keySet())),
+        kept,
+        progress,
+        left);
+  }
+
+  private static void look(
+      Screen screen, Stream<RecordedCase> cases, Map<Key, Screen.Verdict> left, Runnable progress) {
+    List<Callable<Optional<Map.Entry<Key, Screen.Verdict>>>> looks = new ArrayList<>();
+    cases.forEach(
+        recorded ->
+            looks.add(
+                () ->
+                    Optional.of(Map.entry(Key.of(recorded), screen.of(recorded)))
+                        .filter(e -> e.getValue() != Screen.Verdict.TO_REPLAY)));
     InOrder.run(
         looks,
         InOrder.threads(),
@@ -108,12 +122,6 @@ public record Comparison(
                   progress.run();
                   progress.run();
                 }));
-    return replayed(
-        new Side(first.expertise(), first.cases().without(left.keySet())),
-        new Side(second.expertise(), second.cases().without(left.keySet())),
-        kept,
-        progress,
-        left);
   }
 
   private static Comparison replayed(

@@ -4,7 +4,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.Stream;
 import yett.belief.Belief;
 import yett.belief.ImpossibleEvidence;
 import yett.belief.Observation;
@@ -23,8 +26,8 @@ import yett.rules.Judgement;
  * case is passed over only if no chance ever differs and no cause stands out about which a card was
  * added or changed.
  */
-final class Screen {
-  /** Least difference of a chance that may change a plan; considered judgement. */
+final class Screen implements AutoCloseable {
+  /** A chance that differs by this much may turn a plan; considered judgement. */
   static final double SHIFT = 0.03;
 
   /** From this chance a cause influences what is asked; considered judgement. */
@@ -42,14 +45,36 @@ final class Screen {
     TO_REPLAY
   }
 
-  private final Expertise first;
-  private final Expertise second;
+  private final Side first;
+  private final Side second;
   private final Change change;
 
   Screen(Expertise first, Expertise second) {
-    this.first = first.rough();
-    this.second = second.rough();
+    this.first = new Side(first.rough());
+    this.second = new Side(second.rough());
     this.change = new Change(first.base(), second.base());
+  }
+
+  /**
+   * A rule base with the rule sessions that are at rest: to begin one takes longer than to look.
+   */
+  private record Side(Expertise expertise, Queue<Interview> idle) {
+    Side(Expertise expertise) {
+      this(expertise, new ConcurrentLinkedQueue<>());
+    }
+
+    Judgement judgement(RecordedCase recorded) {
+      Interview one = idle.poll();
+      Interview interview = one == null ? expertise.newInterviewWithoutConflicts() : one;
+      Judgement judgement = interview.judgement(AsTold.entries(recorded, expertise.base()));
+      idle.add(interview);
+      return judgement;
+    }
+  }
+
+  @Override
+  public void close() {
+    Stream.of(first, second).forEach(side -> side.idle().forEach(Interview::close));
   }
 
   Verdict of(RecordedCase recorded) {
@@ -85,12 +110,9 @@ final class Screen {
    * stand out while only some answers are known, although all answers of the file together rule it
    * out.
    */
-  private static Map<String, Map<String, Double>> standings(
-      Expertise expertise, RecordedCase recorded) {
-    Judgement judgement;
-    try (Interview interview = expertise.newInterview()) {
-      judgement = interview.judgement(AsTold.entries(recorded, expertise.base()));
-    }
+  private static Map<String, Map<String, Double>> standings(Side side, RecordedCase recorded) {
+    Expertise expertise = side.expertise();
+    Judgement judgement = side.judgement(recorded);
     List<String> causes = expertise.model().causes();
     Belief belief = expertise.atReport(judgement.oddsFactors());
     Map<String, Map<String, Double>> standings = new HashMap<>();

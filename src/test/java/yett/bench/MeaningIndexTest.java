@@ -22,6 +22,23 @@ class MeaningIndexTest {
     assertThat(MEANING.of(typed)).contains(id);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "An obstacle in the parking pocket, pocket-blocked",
+    "The holding brake slips, brake-slips",
+    "A pedestrian opening on the wrong button, partial-opening-commanded",
+    "The gearbox has lost its oil, gearbox-stiff"
+  })
+  void a_new_cause_that_is_there_under_another_name_is_told(String name, String id) {
+    assertThat(MeaningIndex.near(name, Shipped.BASE))
+        .anyMatch(line -> line.startsWith("Close to " + id + " ("));
+  }
+
+  @Test
+  void a_new_cause_that_is_like_none_is_no_matter() {
+    assertThat(MeaningIndex.near("Chain bracket cracked at its foot", Shipped.BASE)).isEmpty();
+  }
+
   @Test
   void what_nothing_is_called_finds_nothing() {
     assertThat(MEANING.of("flurble")).isEmpty();

@@ -299,6 +299,29 @@ class NewFilesTest {
   }
 
   @Test
+  void what_checks_showed_is_divided_by_commas_as_well() throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    assertThat(looking(card, "battery-rest-voltage flat, lamp-seen lit"))
+        .isEqualTo(looking(card, "battery-rest-voltage flat; lamp-seen lit"));
+    assertThat(looking(card, "battery-rest-voltage [25 V, 24 V], lamp-seen lit").values())
+        .anyMatch(text -> text.contains("  battery-rest-voltage: [25 V, 24 V]\n"));
+  }
+
+  private static SortedMap<String, String> looking(NewCard card, String shown) {
+    return card.files(
+        answers(
+            card,
+            with(
+                LEAD_LOOSE,
+                "repair",
+                "replace-charger",
+                "not-it",
+                "batteries-low",
+                "not-it-shows",
+                shown)));
+  }
+
+  @Test
   void a_second_case_has_a_rare_sign_and_a_third_is_another_cause() throws IOException {
     NewFiles bench = bench();
     NewCard card = bench.card("cause").orElseThrow();

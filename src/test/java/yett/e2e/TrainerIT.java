@@ -3,6 +3,7 @@ package yett.e2e;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import yett.knowledge.KnowledgeSource;
 
 /**
  * Tests a trainer's work in a pipe and at a terminal: those parts of docs/trainer.md that do not
@@ -90,6 +92,27 @@ class TrainerIT {
                 + "      ^\n"
                 + "  Maybe \"chain-sag\".")
         .contains("1 problem in 1 file.");
+  }
+
+  @Test
+  void a_new_answer_is_told_in_a_rule_base_of_ones_own_too() throws IOException {
+    Path own = home.resolve("own");
+    KnowledgeSource.folder(Path.of("knowledge"))
+        .files()
+        .forEach((name, text) -> write(own.resolve(name), text));
+    Path supply = own.resolve("site/supply.yaml");
+    write(supply, Files.readString(supply).replace("{agm: ", "{lithium: lithium pack, agm: "));
+    assertThat(run("knowledge", "check", own.toString()).stdout())
+        .contains("No problem found", "The answer lithium of batteries is new");
+  }
+
+  private static void write(Path file, String text) {
+    try {
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   @Test

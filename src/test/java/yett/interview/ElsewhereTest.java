@@ -39,8 +39,8 @@ class ElsewhereTest {
     Expertise without = SmallRuleBase.expertise();
     Expertise with = SmallRuleBase.changed(files -> addCauses(files, new Random(seed)));
     int compared = 0;
-    try (Interview here = new Interview(without);
-        Interview there = new Interview(with)) {
+    try (Interview here = without.newInterview();
+        Interview there = with.newInterview()) {
       RandomCase random = new RandomCase(here, seed);
       random.play((moment, role) -> {});
       List<Entry> entries = random.entries();

@@ -3,7 +3,9 @@ package yett.replay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import org.junit.jupiter.api.Test;
@@ -11,6 +13,7 @@ import yett.replay.Replayed.Mended;
 import yett.replay.Replayed.Proved;
 import yett.replay.Replayed.SiteAnswer;
 import yett.replay.Replayed.Taken;
+import yett.testing.Shipped;
 
 class ReplayerTest {
   @Test
@@ -68,6 +71,23 @@ class ReplayerTest {
     assertThat(rest.minutes()).isEqualTo(3);
     Taken repair = step(slack, "tighten-chain");
     assertThat(repair.why().plan()).first().isEqualTo("tighten-chain");
+  }
+
+  @Test
+  void what_is_left_out_for_speed_changes_no_figure() {
+    CaseFile file = CaseFile.read(Path.of("knowledge/chain/two-faults.case.yaml"), Shipped.BASE);
+    RecordedCase two = file.cases().get(0);
+    Replayed whole = new Replayer(Shipped.EXPERTISE).run(two);
+    Replayed quick = new Replayer(Shipped.EXPERTISE).withoutBeliefs().run(two);
+    assertThat(quick.steps()).isNotEmpty().extracting(Taken::belief).allMatch(Map::isEmpty);
+    assertThat(quick.steps())
+        .usingRecursiveComparison()
+        .ignoringFields("belief")
+        .isEqualTo(whole.steps());
+    assertThat(quick.moment().belief().atCallOut()).isEqualTo(whole.moment().belief().atCallOut());
+    assertThat(quick.moment().trail()).usingRecursiveComparison().isEqualTo(whole.moment().trail());
+    assertThat(quick.found()).isEqualTo(whole.found());
+    assertThat(quick.end()).isEqualTo(whole.end());
   }
 
   @Test

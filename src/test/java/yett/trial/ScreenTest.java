@@ -41,7 +41,13 @@ class ScreenTest {
   }
 
   private static Verdict slack(SmallFolder before, SmallFolder now) {
-    return new Screen(before.expertise(), now.expertise()).of(now.cases("slack").cases().get(0));
+    try (Screen screen = new Screen(before.expertise(), now.expertise())) {
+      Verdict first = screen.of(now.cases("slack").cases().get(0));
+      screen.of(now.cases("dark-display").cases().get(0));
+      // The session has seen another case meanwhile.
+      assertThat(screen.of(now.cases("slack").cases().get(0))).isEqualTo(first);
+      return first;
+    }
   }
 
   @Test

@@ -134,9 +134,7 @@ public record CheckCommands(Desk desk, Console console, StandardStreams output) 
               + String.join(", ", untrusted)
               + ". After knowledge trust FOLDER the compiler looks at them too.");
     }
-    if (!base.addOns().isEmpty()) {
-      NewChoices.remarks(ShippedKnowledge.ruleBase(), base).forEach(r -> console.say(r));
-    }
+    NewChoices.remarks(ShippedKnowledge.ruleBase(), base).forEach(r -> console.say(r));
     checked.remarks().forEach(r -> console.say(r));
     base.addOns().forEach(a -> console.say("Add-on " + a.words() + "."));
     return true;
