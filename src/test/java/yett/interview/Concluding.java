@@ -28,6 +28,8 @@ final class Concluding implements AutoCloseable {
   /** One in so many judgements that were put together is held against the rules' on the whole. */
   private static final int SAMPLE = 23;
 
+  private static final int MOST_KEPT = 5_000;
+
   private final Representatives few;
   private final RuleBase base;
   private final Map<Role, Judge> judges = new EnumMap<>(Role.class);
@@ -199,6 +201,9 @@ final class Concluding implements AutoCloseable {
     marks.stream().filter(this::tells).forEach(m -> key.add(m.number()));
     Judgement found = judgements.get(key);
     if (found == null) {
+      if (judgements.size() >= MOST_KEPT) {
+        judgements.clear(); // they hold numbers of events, of which there is no end
+      }
       found = putTogether(role, state, marks);
       judgements.put(key, found);
     }

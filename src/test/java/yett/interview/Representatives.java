@@ -192,31 +192,55 @@ final class Representatives {
     return ending.contains(repair);
   }
 
+  /** Seen by a caller and by somebody at the gate: what is not alike to both is not alike. */
   private void heed(Judge judge) {
     Set<Object> seen = new HashSet<>();
-    for (Role role : List.of(Role.CALLER, Role.ELECTRICIAN)) {
-      Set<Object> before = effect(judge, role);
-      for (Check check : all.ordinaryChecks().filter(here::allows).toList()) {
-        boolean fault = isNamed(check.id()) && work.test(needs(check));
-        if (!role.may(check.who()) || !check.danger() && !fault) {
+    Map<Role, Set<Object>> before = new HashMap<>();
+    SEEN_BY.forEach(role -> before.put(role, effect(judge, role)));
+    for (Check check : all.ordinaryChecks().filter(here::allows).toList()) {
+      boolean fault = isNamed(check.id()) && work.test(needs(check));
+      if (!check.danger() && !fault) {
+        continue;
+      }
+      for (Answer answer : answers(check)) {
+        List<Set<Object>> effects = new ArrayList<>();
+        for (Role role : SEEN_BY) {
+          Role by = role.may(check.who()) ? role : Role.ELECTRICIAN;
+          Set<Object> effect = new HashSet<>(effect(judge, role, fact(check, answer, by, 1)));
+          effect.removeAll(before.get(role));
+          effects.add(effect);
+        }
+        if (effects.stream().allMatch(Set::isEmpty)) {
           continue;
         }
-        for (Answer answer : answers(check)) {
-          Set<Object> effect =
-              effect(judge, role, fact(check, answer, role, 1)).stream()
-                  .filter(e -> !before.contains(e))
-                  .collect(Collectors.toSet());
-          if (!effect.isEmpty()) {
-            Set<Object> ends = ends(judge, check, answer);
-            Heeded one =
-                new Heeded(check.id(), answer, List.of(alike(effect), ends, endedBy(effect)));
-            if (seen.add(List.of(check.danger(), check.needs(), check.who(), effect, ends))) {
-              heeded.add(one);
-            }
-          }
+        Set<Object> ends = ends(judge, check, answer);
+        Object lifted = check.danger() ? lifted(judge, check, answer) : "";
+        Object kind =
+            List.of(effects.stream().map(this::alike).toList(), ends, endedBy(effects), lifted);
+        if (seen.add(List.of(check.danger(), check.needs(), check.who(), effects, ends, lifted))) {
+          heeded.add(new Heeded(check.id(), answer, kind));
         }
       }
     }
+  }
+
+  private static final List<Role> SEEN_BY = List.of(Role.CALLER, Role.ELECTRICIAN);
+
+  /** Whose later word ends it, said before and after something was mended, and what then stands. */
+  private Object lifted(Judge judge, Check check, Answer answer) {
+    List<Object> lifted = new ArrayList<>();
+    Fact first = fact(check, answer, Role.CALLER, 1);
+    Answer none = new Answer.Chosen(check.outcomes().get(0).id());
+    for (Role by : Role.values()) {
+      for (int epoch = 0; epoch <= 1 && by.may(check.who()); epoch++) {
+        Fact.Given given = (Fact.Given) fact(check, none, by, 2);
+        Fact later =
+            new Fact.Given(
+                given.check(), given.outcome(), given.value(), given.measured(), by, 2, epoch);
+        lifted.add(alike(effect(judge, Role.ELECTRICIAN, first, later)));
+      }
+    }
+    return lifted;
   }
 
   /** Stops are alike if they leave the gate in the same state and the same people go on. */
@@ -230,11 +254,13 @@ final class Representatives {
   }
 
   /** Proofs named by a rule that raises a stop may end it. */
-  private Set<String> endedBy(Set<Object> effect) {
+  private Set<String> endedBy(List<Set<Object>> effects) {
     Set<String> proofs = new HashSet<>();
     for (String text : all.rules().values()) {
       for (String rule : text.split("(?m)^rule ")) {
-        if (effect.stream().anyMatch(e -> rule.contains("StopNow(\"" + e + '"'))) {
+        if (effects.stream()
+            .flatMap(Set::stream)
+            .anyMatch(e -> rule.contains("StopNow(\"" + e + '"'))) {
           lifting.stream().filter(p -> rule.contains('"' + p + '"')).forEach(proofs::add);
         }
       }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -55,8 +56,11 @@ final class SafeStates implements AutoCloseable {
   private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
   private static final int THREADS = 2;
 
-  /** One of so many moments that fall together is compared. */
+  /** Of one in so many states the moments that fall together are compared. */
   private static final int SAMPLE = 199;
+
+  /** So many at most: it takes as long as following them. */
+  private static final int MOST_COMPARED = 2_000;
 
   private final Representatives few;
 
@@ -65,38 +69,65 @@ final class SafeStates implements AutoCloseable {
 
   private final RuleBase base;
   private final int atOnce;
+  private final boolean failing;
   private final BiFunction<CaseState, Step, Step> defect;
-  private final Map<StateOfWork, Node> seen = new HashMap<>();
+  private final AtomicInteger next = new AtomicInteger();
+  private final Map<Object, Integer> numbers = new ConcurrentHashMap<>();
+  private final Set<List<Integer>> seen = ConcurrentHashMap.newKeySet();
+  private final Map<List<Integer>, Node> sample = new HashMap<>();
+  private final Map<List<Integer>, List<Integer>> ways = new ConcurrentHashMap<>();
+  private final Set<List<Integer>> ledOn = ConcurrentHashMap.newKeySet();
   private final List<String> violations = new ArrayList<>();
   private final Map<Object, Boolean> ready = new ConcurrentHashMap<>();
   private final List<Worker> workers = new ArrayList<>();
-  private long moves;
+  private int compared;
   private boolean whole;
 
   /**
    * @param atOnce so many dangers and known faults may stand together
+   * @param failing whether a proof may fail
    */
-  SafeStates(Representatives few, int atOnce) {
-    this(few, atOnce, (state, step) -> step);
+  SafeStates(Representatives few, int atOnce, boolean failing) {
+    this(few, atOnce, failing, (state, step) -> step);
   }
 
   /**
    * @param defect what an interview with a defect makes of a step
    */
-  SafeStates(Representatives few, int atOnce, BiFunction<CaseState, Step, Step> defect) {
+  SafeStates(
+      Representatives few, int atOnce, boolean failing, BiFunction<CaseState, Step, Step> defect) {
     this.few = few;
     this.anything = few.whole().outset().belief(Map.of());
     this.base = few.base();
     this.atOnce = atOnce;
+    this.failing = failing;
     this.defect = defect;
     for (int i = 0; i < THREADS; i++) {
       workers.add(new Worker());
     }
   }
 
-  /** A moment, and what counts of it. */
+  /**
+   * A moment, and what counts of it.
+   *
+   * @param key what counts, each part by a number: there are many states and few different parts
+   */
   private record Node(
-      List<Entry> entries, CaseState state, Concluded concluded, StateOfWork counts) {}
+      List<Entry> entries,
+      CaseState state,
+      Concluded concluded,
+      StateOfWork counts,
+      List<Integer> key) {
+    boolean isSample() {
+      return Math.floorMod(key.hashCode(), SAMPLE) == 0;
+    }
+  }
+
+  private List<Integer> numbered(List<?> parts) {
+    return parts.stream()
+        .map(p -> numbers.computeIfAbsent(p, n -> next.getAndIncrement()))
+        .toList();
+  }
 
   private record Followed(List<Node> next, Optional<String> wrong) {}
 
@@ -105,8 +136,9 @@ final class SafeStates implements AutoCloseable {
     return seen.size();
   }
 
-  Set<StateOfWork> keys() {
-    return seen.keySet();
+  /** Of these, moments with one way on that were looked at and led on. */
+  int ledOn() {
+    return ledOn.size();
   }
 
   /** Whether every state that can be reached was met. */
@@ -134,17 +166,20 @@ final class SafeStates implements AutoCloseable {
           meet(node, level);
         }
       }
+      System.err.println("TRACE " + level.size() + " of " + seen.size() + " led " + ledOn.size());
     }
-    whole = level.isEmpty();
+    whole = level.isEmpty() && violations.isEmpty();
     return violations;
   }
 
   private void meet(Node node, List<Node> level) {
-    Node first = seen.putIfAbsent(node.counts(), node);
-    if (first == null) {
+    if (seen.add(node.key())) {
       level.add(node);
-    } else if (++moves % SAMPLE == 0) {
-      compare(first, node);
+      if (node.isSample()) {
+        sample.put(node.key(), node);
+      }
+    } else if (node.isSample() && ++compared <= MOST_COMPARED) {
+      compare(sample.get(node.key()), node);
     }
   }
 
@@ -207,7 +242,7 @@ final class SafeStates implements AutoCloseable {
       CaseState state = forgetful(CaseState.of(entries));
       Concluded concluded = concluding.of(state);
       StateOfWork counts = StateOfWork.of(concluding, base, state, concluded);
-      return new Node(entries, state, concluded, counts);
+      return new Node(entries, state, concluded, counts, numbered(counts.parts()));
     }
 
     /**
@@ -298,27 +333,87 @@ final class SafeStates implements AutoCloseable {
     }
 
     private Followed follow(Node node) {
-      Invariants invariants =
-          new Invariants(base, node.entries(), node.state(), node.concluded().judgement());
-      Answers answers = new Answers(few, node.state(), node.concluded(), atOnce);
+      Answers answers = new Answers(few, node.state(), node.concluded(), atOnce, failing);
       Set<List<Event>> moves = new LinkedHashSet<>();
       for (Step step : steps(node)) {
-        Optional<String> wrong = invariants.of(step);
+        Optional<String> wrong = wrong(node, step);
         if (wrong.isPresent()) {
-          String story = Story.of(node.entries()) + "  then: " + Story.of(step);
-          return new Followed(List.of(), Optional.of(wrong.get() + "\n" + story));
+          return new Followed(List.of(), wrong);
         }
         moves.addAll(step.accept(answers));
       }
       List<Node> found = new ArrayList<>();
       moves.forEach(m -> found.add(node(node.entries(), node.state().role(), m)));
-      Optional<Ending> closed = node.state().closed();
-      if (closed.isEmpty()) {
+      if (node.state().closed().isEmpty()) {
         meanwhile(node, found);
-      } else if (!closed.get().isDone()) {
+      } else {
+        takenUp(node, found);
+      }
+      List<Node> open = new ArrayList<>();
+      Optional<String> wrong = found.stream().flatMap(f -> leadOn(f, open).stream()).findFirst();
+      return new Followed(open, wrong);
+    }
+
+    private void takenUp(Node node, List<Node> found) {
+      if (node.state().closed().filter(c -> !c.isDone()).isPresent()) {
         others(node, new Event.TakenUp(), found);
       }
-      return new Followed(found, Optional.empty());
+    }
+
+    /**
+     * Where only one step can come, and nothing that was repaired or proved bears on it, whatever
+     * may come between is tried for the first moment of that kind. The others are looked at too,
+     * and led on to where there is a choice again.
+     *
+     * @return what is wrong
+     */
+    private Optional<String> leadOn(Node node, List<Node> open) {
+      if (seen.contains(node.key()) || ledOn.contains(node.key())) {
+        return Optional.empty();
+      }
+      Kinds kinds = new Kinds(node.state().role());
+      adviser = kinds;
+      Step step = after(node);
+      if (!isOnTheWay(node, step, kinds) || isFollowed(node)) {
+        open.add(node);
+        return Optional.empty();
+      }
+      if (!ledOn.add(node.key())) {
+        return Optional.empty();
+      }
+      Optional<String> wrong = wrong(node, step);
+      if (wrong.isPresent()) {
+        return wrong;
+      }
+      List<Node> next = new ArrayList<>();
+      step.accept(new Answers(few, node.state(), node.concluded(), 0, failing))
+          .forEach(m -> next.add(node(node.entries(), node.state().role(), m)));
+      takenUp(node, next);
+      return next.stream().flatMap(n -> leadOn(n, open).stream()).findFirst();
+    }
+
+    /** The first of its kind, and a sample of the others. */
+    private boolean isFollowed(Node node) {
+      List<Integer> way = numbered(node.counts().onTheWay());
+      List<Integer> first = ways.putIfAbsent(way, node.key());
+      return first == null || first.equals(node.key()) || node.isSample();
+    }
+
+    private boolean isOnTheWay(Node node, Step step, Kinds kinds) {
+      boolean led =
+          node.state().gaveUp().isPresent()
+              || step instanceof Step.AskDangers
+              || step instanceof Step.MakeSafe
+              || step instanceof Step.HandOver
+              || step instanceof Step.Finished
+              || step instanceof Step.Enter e && e.again();
+      return led && kinds.choices().isEmpty() && node.state().told().histories().isPresent();
+    }
+
+    private Optional<String> wrong(Node node, Step step) {
+      return new Invariants(base, node.entries(), node.state(), node.concluded().judgement())
+          .of(step)
+          .map(w -> w + "\n" + Story.of(node.entries()) + "  then: " + Story.of(step));
     }
 
     private void others(Node node, Event event, List<Node> found) {

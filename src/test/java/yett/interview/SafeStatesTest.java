@@ -89,7 +89,7 @@ class SafeStatesTest {
   private static final int NEAR = 4_000;
 
   private static void explore(Representatives few, int atOnce, int most) {
-    try (SafeStates states = new SafeStates(few, atOnce)) {
+    try (SafeStates states = new SafeStates(few, atOnce, true)) {
       assertThat(states.explore(ALL, most)).isEmpty();
       assertThat(states.isWhole() || states.states() >= most).isTrue();
       assertThat(states.states()).isGreaterThan(1_000);
@@ -167,7 +167,7 @@ class SafeStatesTest {
   private static String first(
       Expertise expertise, Role role, BiFunction<CaseState, Step, Step> defect) {
     Representatives few = few(expertise, Set.of("manual-release-works", "reversal-closing"), false);
-    try (SafeStates states = new SafeStates(few, 0, defect)) {
+    try (SafeStates states = new SafeStates(few, 0, true, defect)) {
       List<String> found = states.explore(Set.of(role), ENOUGH);
       assertThat(found).isNotEmpty();
       return found.get(0);
