@@ -24,19 +24,16 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
   private final CaseState state;
   private final Concluded concluded;
   private final int atOnce;
-  private final boolean failing;
 
   /**
    * @param atOnce so many dangers and faults may stand together
-   * @param failing whether a proof may fail
    */
-  Answers(Representatives few, CaseState state, Concluded concluded, int atOnce, boolean failing) {
+  Answers(Representatives few, CaseState state, Concluded concluded, int atOnce) {
     this.few = few;
     this.base = few.base();
     this.state = state;
     this.concluded = concluded;
     this.atOnce = atOnce;
-    this.failing = failing;
   }
 
   private boolean mayMore() {
@@ -131,7 +128,7 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
     List<List<Event>> answers = new ArrayList<>();
     if (check.kind() == Check.Kind.PROOF) {
       answers.add(one(answered(check, new Answer.Chosen(Check.PASS))));
-      if (failing && noOther(check, a -> a.is(Check.FAIL) || a.hopeless())) {
+      if (few.failing() && noOther(check, a -> a.is(Check.FAIL) || a.hopeless())) {
         answers.add(one(answered(check, new Answer.Chosen(Check.FAIL))));
       }
       if (noOther(check, a -> a.is(Check.FAIL) || a.hopeless())) {

@@ -128,6 +128,11 @@ final class Concluding implements AutoCloseable {
     return List.of(few.numberOf(kind), !danger && mark.by() == Role.CALLER);
   }
 
+  /** Whether it counts for what this one stops that something was mended since. */
+  boolean isEndedByMending(Mark mark) {
+    return few.isEndedByMending(mark.card(), mark.answer());
+  }
+
   private boolean tells(Mark mark) {
     return !mark.isRepair()
         && few.heeded(mark.card()).anyMatch(h -> h.answer().equals(mark.answer()));

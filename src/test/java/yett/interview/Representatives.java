@@ -53,8 +53,9 @@ final class Representatives {
    * An answer that rules heed: it stops, forbids, or keeps a proof from being made.
    *
    * @param kind the same for all that stop and forbid alike and are ended alike
+   * @param mended whether whose word ends it hangs on something having been mended
    */
-  record Heeded(String check, Answer answer, Object kind) {}
+  record Heeded(String check, Answer answer, Object kind, boolean mended) {}
 
   /** What the same rules made of the same facts for other representatives. */
   private static final Map<RuleEngine, Map<Set<Fact>, Set<Object>>> EFFECTS =
@@ -64,6 +65,8 @@ final class Representatives {
   private final RuleBase all;
   private final Site here;
   private final Predicate<Check> proved;
+  private final boolean failing;
+  private final boolean each;
   private final Predicate<List<String>> work;
   private final Map<String, String> site;
   private final List<Fact> ground = new ArrayList<>();
@@ -84,13 +87,20 @@ final class Representatives {
    * @param site answers that differ from the usual
    * @param work needs of the checks and repairs that there are, beside dangers, proofs and what
    *     they point to
+   * @param failing whether a proof may fail; else what it points to is not there for its sake
+   * @param each whether every danger and known fault is there; else one danger of those that leave
+   *     the gate in the same state with the same people, and no fault
    */
   Representatives(
       Expertise expertise,
       Map<String, String> site,
       Predicate<Check> proved,
+      boolean failing,
       boolean entailing,
-      Predicate<List<String>> work) {
+      Predicate<List<String>> work,
+      boolean each) {
+    this.failing = failing;
+    this.each = each;
     this.proved = proved;
     this.work = work;
     this.site = site;
@@ -138,6 +148,15 @@ final class Representatives {
 
   RuleBase base() {
     return reduced.base();
+  }
+
+  boolean failing() {
+    return failing;
+  }
+
+  /** Whether it counts, for a danger that was told so, that something was mended since. */
+  boolean isEndedByMending(String check, Answer answer) {
+    return heeded(check).anyMatch(h -> h.answer().equals(answer) && h.mended());
   }
 
   Map<String, String> site() {
@@ -198,7 +217,7 @@ final class Representatives {
     Map<Role, Set<Object>> before = new HashMap<>();
     SEEN_BY.forEach(role -> before.put(role, effect(judge, role)));
     for (Check check : all.ordinaryChecks().filter(here::allows).toList()) {
-      boolean fault = isNamed(check.id()) && work.test(needs(check));
+      boolean fault = each && isNamed(check.id()) && work.test(needs(check));
       if (!check.danger() && !fault) {
         continue;
       }
@@ -214,11 +233,14 @@ final class Representatives {
           continue;
         }
         Set<Object> ends = ends(judge, check, answer);
-        Object lifted = check.danger() ? lifted(judge, check, answer) : "";
+        List<Object> unmended = check.danger() ? lifted(judge, check, answer, 0) : List.of();
+        List<Object> mended = check.danger() ? lifted(judge, check, answer, 1) : List.of();
+        Object lifted = List.of(unmended, mended);
         Object kind =
             List.of(effects.stream().map(this::alike).toList(), ends, endedBy(effects), lifted);
-        if (seen.add(List.of(check.danger(), check.needs(), check.who(), effects, ends, lifted))) {
-          heeded.add(new Heeded(check.id(), answer, kind));
+        Object own = List.of(check.danger(), check.needs(), check.who(), effects, ends, lifted);
+        if (seen.add(each ? own : stopsAlike(effects))) {
+          heeded.add(new Heeded(check.id(), answer, kind, !unmended.equals(mended)));
         }
       }
     }
@@ -226,17 +248,18 @@ final class Representatives {
 
   private static final List<Role> SEEN_BY = List.of(Role.CALLER, Role.ELECTRICIAN);
 
-  /** Whose later word ends it, said before and after something was mended, and what then stands. */
-  private Object lifted(Judge judge, Check check, Answer answer) {
+  /**
+   * Whose later word ends it, and what then stands.
+   *
+   * @param epoch how many repairs were done in between
+   */
+  private List<Object> lifted(Judge judge, Check check, Answer answer, int epoch) {
     List<Object> lifted = new ArrayList<>();
     Fact first = fact(check, answer, Role.CALLER, 1);
-    Answer none = new Answer.Chosen(check.outcomes().get(0).id());
+    String none = check.outcomes().get(0).id();
     for (Role by : Role.values()) {
-      for (int epoch = 0; epoch <= 1 && by.may(check.who()); epoch++) {
-        Fact.Given given = (Fact.Given) fact(check, none, by, 2);
-        Fact later =
-            new Fact.Given(
-                given.check(), given.outcome(), given.value(), given.measured(), by, 2, epoch);
+      if (by.may(check.who())) {
+        Fact later = new Fact.Given(check.id(), none, Double.NaN, false, by, 2, epoch);
         lifted.add(alike(effect(judge, Role.ELECTRICIAN, first, later)));
       }
     }
@@ -251,6 +274,12 @@ final class Representatives {
       alike.add(stop == null ? each : List.of(stop.leaves(), stop.goesOn()));
     }
     return alike;
+  }
+
+  private Object stopsAlike(List<Set<Object>> effects) {
+    return alike(effects.get(1)).stream()
+        .filter(List.class::isInstance)
+        .collect(Collectors.toSet());
   }
 
   /** Proofs named by a rule that raises a stop may end it. */
@@ -381,7 +410,9 @@ final class Representatives {
         .forEach(
             proof -> {
               checks.put(proof.id(), proof);
-              pointsTo(proof).forEach(r -> own.add(r.id()));
+              if (failing) {
+                pointsTo(proof).forEach(r -> own.add(r.id()));
+              }
             });
     entailed.values().forEach(own::addAll);
     for (Check check : all.checks().values()) {

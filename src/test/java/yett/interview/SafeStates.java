@@ -69,7 +69,6 @@ final class SafeStates implements AutoCloseable {
 
   private final RuleBase base;
   private final int atOnce;
-  private final boolean failing;
   private final BiFunction<CaseState, Step, Step> defect;
   private final AtomicInteger next = new AtomicInteger();
   private final Map<Object, Integer> numbers = new ConcurrentHashMap<>();
@@ -85,22 +84,19 @@ final class SafeStates implements AutoCloseable {
 
   /**
    * @param atOnce so many dangers and known faults may stand together
-   * @param failing whether a proof may fail
    */
-  SafeStates(Representatives few, int atOnce, boolean failing) {
-    this(few, atOnce, failing, (state, step) -> step);
+  SafeStates(Representatives few, int atOnce) {
+    this(few, atOnce, (state, step) -> step);
   }
 
   /**
    * @param defect what an interview with a defect makes of a step
    */
-  SafeStates(
-      Representatives few, int atOnce, boolean failing, BiFunction<CaseState, Step, Step> defect) {
+  SafeStates(Representatives few, int atOnce, BiFunction<CaseState, Step, Step> defect) {
     this.few = few;
     this.anything = few.whole().outset().belief(Map.of());
     this.base = few.base();
     this.atOnce = atOnce;
-    this.failing = failing;
     this.defect = defect;
     for (int i = 0; i < THREADS; i++) {
       workers.add(new Worker());
@@ -166,7 +162,6 @@ final class SafeStates implements AutoCloseable {
           meet(node, level);
         }
       }
-      System.err.println("TRACE " + level.size() + " of " + seen.size() + " led " + ledOn.size());
     }
     whole = level.isEmpty() && violations.isEmpty();
     return violations;
@@ -333,7 +328,7 @@ final class SafeStates implements AutoCloseable {
     }
 
     private Followed follow(Node node) {
-      Answers answers = new Answers(few, node.state(), node.concluded(), atOnce, failing);
+      Answers answers = new Answers(few, node.state(), node.concluded(), atOnce);
       Set<List<Event>> moves = new LinkedHashSet<>();
       for (Step step : steps(node)) {
         Optional<String> wrong = wrong(node, step);
@@ -386,7 +381,7 @@ final class SafeStates implements AutoCloseable {
         return wrong;
       }
       List<Node> next = new ArrayList<>();
-      step.accept(new Answers(few, node.state(), node.concluded(), 0, failing))
+      step.accept(new Answers(few, node.state(), node.concluded(), 0))
           .forEach(m -> next.add(node(node.entries(), node.state().role(), m)));
       takenUp(node, next);
       return next.stream().flatMap(n -> leadOn(n, open).stream()).findFirst();

@@ -125,7 +125,7 @@ record StateOfWork(List<Object> parts) {
                 rules.kind(mark),
                 passed,
                 safe,
-                lookedAtAgain && isMendedSince(mark.number()),
+                rules.isEndedByMending(mark) && isMendedSince(mark.number()),
                 lookedAtAgain && isMendedSince(latest),
                 isToldAgain(mark, safe)));
       }
