@@ -38,19 +38,25 @@ import yett.plan.Telling;
  * <ul>
  *   <li>Cards that are alike are one, and are never used up ({@link Representatives}).
  *   <li>Moments that agree in what bears on safety are one state ({@link StateOfWork}). Of the
- *       moments that fall together a sample goes on twice, and must go on alike.
+ *       moments that fall together a sample is held against the first, and must go on alike.
+ *   <li>Where only one step can come, and nothing that was repaired or proved bears on it (a danger
+ *       is made safe, a state is seen to anew, a case is closed and taken up), the first moment of
+ *       each kind and a sample of the others are followed in full. The others are looked at and led
+ *       on to where there is a choice: whoever comes or whatever happens on the way comes or
+ *       happens before and after it too.
  *   <li>What a set-up was entered for is forgotten: in each state everything is tried that may be
  *       done there, so that more comes up than can in truth.
  *   <li>Of proofs, one that failed or could not be made stands for several: the interview asks
  *       whether there is one, and of several the one that passes last does what it alone would do.
  *   <li>What does not bear on each other is explored apart: what a repair entails waits for the
- *       cure and is then done, one after the other; two dangers at once take away what either takes
- *       away, so that they are explored with little work beside them.
+ *       cure and is then done, one after the other; proofs fail where no danger comes up; two
+ *       dangers at once take away what either takes away, so that they are explored with little
+ *       work beside them.
  *   <li>A caller begins a case and never takes one over; somebody at the gate takes over from a
  *       caller at any moment, and the site is what it is for both.
  * </ul>
  *
- * <p>The first path to a state is kept, so that a violation is told with the shortest story.
+ * <p>The first path to a state is kept, so that a violation is told with a short story.
  */
 final class SafeStates implements AutoCloseable {
   private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
@@ -178,7 +184,10 @@ final class SafeStates implements AutoCloseable {
     }
   }
 
+  /** The same may come next, and nothing of it is wrong. */
   private void compare(Node one, Node other) {
+    Worker worker = workers.get(0);
+    worker.steps(other).forEach(s -> worker.wrong(other, s).ifPresent(violations::add));
     Set<Object> steps = workers.get(0).kinds(one);
     Set<Object> others = workers.get(0).kinds(other);
     if (!steps.equals(others)) {

@@ -173,11 +173,28 @@ class SafeStatesTest {
         .contains("a caller runs a gate whose chain may be off");
   }
 
+  /** That the motor is cut off is enough where the gate moved by itself, and nowhere else. */
+  @Test
+  void a_gate_that_gives_a_shock_and_is_opened_under_power_is_found() {
+    RuleBase before =
+        altered(
+            "safety/stops.yaml",
+            "leaves: isolated\ngoes-on: electrician",
+            "leaves: motor-off\ngoes-on: electrician");
+    assertThat(first(quick(before), 1, Role.ELECTRICIAN, (state, step) -> step))
+        .contains("a danger forbids it, and power is on");
+  }
+
   private static String first(
       Expertise expertise, Role role, BiFunction<CaseState, Step, Step> defect) {
+    return first(expertise, 0, role, defect);
+  }
+
+  private static String first(
+      Expertise expertise, int atOnce, Role role, BiFunction<CaseState, Step, Step> defect) {
     Set<String> proofs = Set.of("manual-release-works", "reversal-closing");
     Representatives few = few(expertise, Map.of(), p -> proofs.contains(p.id()), true, false);
-    try (SafeStates states = new SafeStates(few, 0, defect)) {
+    try (SafeStates states = new SafeStates(few, atOnce, defect)) {
       List<String> found = states.explore(Set.of(role), ENOUGH);
       assertThat(found).isNotEmpty();
       return found.get(0);
