@@ -28,6 +28,8 @@ final class Concluding implements AutoCloseable {
   /** One in so many judgements that were put together is held against the rules' on the whole. */
   private static final int SAMPLE = 23;
 
+  private static final int MOST_KEPT = 5_000;
+
   private final Representatives few;
   private final RuleBase base;
   private final Map<Role, Judge> judges = new EnumMap<>(Role.class);
@@ -126,6 +128,11 @@ final class Concluding implements AutoCloseable {
     return List.of(few.numberOf(kind), !danger && mark.by() == Role.CALLER);
   }
 
+  /** Whether it counts for what this one stops that something was mended since. */
+  boolean isEndedByMending(Mark mark) {
+    return few.isEndedByMending(mark.card(), mark.answer());
+  }
+
   private boolean tells(Mark mark) {
     return !mark.isRepair()
         && few.heeded(mark.card()).anyMatch(h -> h.answer().equals(mark.answer()));
@@ -199,6 +206,9 @@ final class Concluding implements AutoCloseable {
     marks.stream().filter(this::tells).forEach(m -> key.add(m.number()));
     Judgement found = judgements.get(key);
     if (found == null) {
+      if (judgements.size() >= MOST_KEPT) {
+        judgements.clear(); // they hold numbers of events, of which there is no end
+      }
       found = putTogether(role, state, marks);
       judgements.put(key, found);
     }

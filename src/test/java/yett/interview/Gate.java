@@ -22,6 +22,7 @@ record Gate(Set<String> inForce) {
           Map.entry("gate-running", Set.of("watched")),
           Map.entry("motor-unplugged", Set.of("uncovered", "motor off", "chocked", "barred")),
           Map.entry("drive-free", Set.of("uncovered", "released", "held", "barred")),
+          Map.entry("motor-off", Set.of("motor off", "chocked", "barred", "signed")),
           Map.entry("isolated", Set.of("mains off", "barred")),
           Map.entry("barred", Set.of("barred")),
           Map.entry("out-of-use", Set.of("covered again", "chocked", "barred", "signed")));

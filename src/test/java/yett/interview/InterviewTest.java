@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import yett.belief.Belief;
@@ -107,6 +108,37 @@ class InterviewTest {
     assertThat(step()).isInstanceOf(Step.MakeSafe.class);
     say(((Step.MakeSafe) step()).done());
     assertThat(moment().judgement().forbidden()).contains("gate-running");
+  }
+
+  /** A loop that calls now and then is seen only under power: nothing may move the leaf then. */
+  @Test
+  void what_moves_the_gate_by_itself_is_looked_for_under_power_with_its_motor_cut_off() {
+    beginWork("loop-resistance", "detector-lamp", "detector-sees", "set-loops-apart");
+    say(new Event.Corrected(eventOf("danger-movement"), new Answer.Chosen("moved-by-itself")));
+    say(((Step.MakeSafe) step()).done());
+    assertThat(inForce()).containsExactly("motor-off");
+    assertThat(asked()).isEqualTo("loop-resistance");
+    assertThat(inForce()).containsExactlyInAnyOrder("motor-off", "locked-off");
+    say(new Event.Answered("loop-resistance", new Answer.Read("1 ohm", 1)));
+    assertThat(asked()).isEqualTo("detector-lamp");
+    assertThat(inForce()).containsExactlyInAnyOrder("motor-off", "cover-off");
+    say(new Event.Answered("detector-lamp", new Answer.Chosen("comes-and-goes")));
+    confirmSetUps(); // detector-sees runs the leaf: not now
+    assertThat(mended()).isEqualTo("set-loops-apart");
+    say(new Event.Repaired("set-loops-apart", true));
+    ((Step.AskDangers) step())
+        .dangers()
+        .forEach(c -> say(new Event.Answered(c.id(), new Answer.Chosen("neither"))));
+    assertThat(asked()).isEqualTo("detector-lamp");
+    assertThat(inForce()).contains("motor-off");
+    say(new Event.Answered("detector-lamp", new Answer.Chosen("no-vehicle")));
+    confirmSetUps();
+    assertThat(step()).isInstanceOf(Step.Retest.class);
+    assertThat(inForce()).contains("gate-running").doesNotContain("motor-off");
+  }
+
+  private Set<String> inForce() {
+    return moment().state().work().setUps();
   }
 
   @Test

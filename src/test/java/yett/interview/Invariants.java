@@ -114,11 +114,19 @@ final class Invariants {
         || step instanceof Step.Mend m && SafeStates.runs(m.repair().needs());
   }
 
+  /**
+   * After it moved by itself, and after no other danger, it is enough that the motor is cut off.
+   */
+  private static final String MOTOR_OFF_IS_ENOUGH = "moves-uncommanded";
+
   /** Work goes on after a danger that forbids every run only where nothing can drive the leaf. */
   private Optional<String> danger(Step step) {
     boolean work =
         step instanceof Step.Ask || step instanceof Step.Mend || step instanceof Step.Retest;
-    boolean still = judgement.stops().stream().anyMatch(this::forbidsEveryRun);
+    boolean still =
+        judgement.stops().stream()
+            .filter(s -> !s.stop().equals(MOTOR_OFF_IS_ENOUGH) || !gate.is("motor off"))
+            .anyMatch(this::forbidsEveryRun);
     return found(
         work && still && gate.powered() && state.role().may(Role.TECHNICIAN),
         "a danger forbids it, and power is on");

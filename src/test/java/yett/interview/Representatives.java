@@ -53,8 +53,9 @@ final class Representatives {
    * An answer that rules heed: it stops, forbids, or keeps a proof from being made.
    *
    * @param kind the same for all that stop and forbid alike and are ended alike
+   * @param mended whether whose word ends it hangs on something having been mended
    */
-  record Heeded(String check, Answer answer, Object kind) {}
+  record Heeded(String check, Answer answer, Object kind, boolean mended) {}
 
   /** What the same rules made of the same facts for other representatives. */
   private static final Map<RuleEngine, Map<Set<Fact>, Set<Object>>> EFFECTS =
@@ -64,6 +65,8 @@ final class Representatives {
   private final RuleBase all;
   private final Site here;
   private final Predicate<Check> proved;
+  private final boolean failing;
+  private final boolean each;
   private final Predicate<List<String>> work;
   private final Map<String, String> site;
   private final List<Fact> ground = new ArrayList<>();
@@ -84,13 +87,20 @@ final class Representatives {
    * @param site answers that differ from the usual
    * @param work needs of the checks and repairs that there are, beside dangers, proofs and what
    *     they point to
+   * @param failing whether a proof may fail; else what it points to is not there for its sake
+   * @param each whether every danger and known fault is there; else one danger of those that leave
+   *     the gate in the same state with the same people, and no fault
    */
   Representatives(
       Expertise expertise,
       Map<String, String> site,
       Predicate<Check> proved,
+      boolean failing,
       boolean entailing,
-      Predicate<List<String>> work) {
+      Predicate<List<String>> work,
+      boolean each) {
+    this.failing = failing;
+    this.each = each;
     this.proved = proved;
     this.work = work;
     this.site = site;
@@ -138,6 +148,15 @@ final class Representatives {
 
   RuleBase base() {
     return reduced.base();
+  }
+
+  boolean failing() {
+    return failing;
+  }
+
+  /** Whether it counts, for a danger that was told so, that something was mended since. */
+  boolean isEndedByMending(String check, Answer answer) {
+    return heeded(check).anyMatch(h -> h.answer().equals(answer) && h.mended());
   }
 
   Map<String, String> site() {
@@ -192,31 +211,59 @@ final class Representatives {
     return ending.contains(repair);
   }
 
+  /** Seen by a caller and by somebody at the gate: what is not alike to both is not alike. */
   private void heed(Judge judge) {
     Set<Object> seen = new HashSet<>();
-    for (Role role : List.of(Role.CALLER, Role.ELECTRICIAN)) {
-      Set<Object> before = effect(judge, role);
-      for (Check check : all.ordinaryChecks().filter(here::allows).toList()) {
-        boolean fault = isNamed(check.id()) && work.test(needs(check));
-        if (!role.may(check.who()) || !check.danger() && !fault) {
+    Map<Role, Set<Object>> before = new HashMap<>();
+    SEEN_BY.forEach(role -> before.put(role, effect(judge, role)));
+    for (Check check : all.ordinaryChecks().filter(here::allows).toList()) {
+      boolean fault = each && isNamed(check.id()) && work.test(needs(check));
+      if (!check.danger() && !fault) {
+        continue;
+      }
+      for (Answer answer : answers(check)) {
+        List<Set<Object>> effects = new ArrayList<>();
+        for (Role role : SEEN_BY) {
+          Role by = role.may(check.who()) ? role : Role.ELECTRICIAN;
+          Set<Object> effect = new HashSet<>(effect(judge, role, fact(check, answer, by, 1)));
+          effect.removeAll(before.get(role));
+          effects.add(effect);
+        }
+        if (effects.stream().allMatch(Set::isEmpty)) {
           continue;
         }
-        for (Answer answer : answers(check)) {
-          Set<Object> effect =
-              effect(judge, role, fact(check, answer, role, 1)).stream()
-                  .filter(e -> !before.contains(e))
-                  .collect(Collectors.toSet());
-          if (!effect.isEmpty()) {
-            Set<Object> ends = ends(judge, check, answer);
-            Heeded one =
-                new Heeded(check.id(), answer, List.of(alike(effect), ends, endedBy(effect)));
-            if (seen.add(List.of(check.danger(), check.needs(), check.who(), effect, ends))) {
-              heeded.add(one);
-            }
-          }
+        Set<Object> ends = ends(judge, check, answer);
+        List<Object> unmended = check.danger() ? lifted(judge, check, answer, 0) : List.of();
+        List<Object> mended = check.danger() ? lifted(judge, check, answer, 1) : List.of();
+        Object lifted = List.of(unmended, mended);
+        Object kind =
+            List.of(effects.stream().map(this::alike).toList(), ends, endedBy(effects), lifted);
+        Object own = List.of(check.danger(), check.needs(), check.who(), effects, ends, lifted);
+        if (seen.add(each ? own : stopsAlike(effects))) {
+          heeded.add(new Heeded(check.id(), answer, kind, !unmended.equals(mended)));
         }
       }
     }
+  }
+
+  private static final List<Role> SEEN_BY = List.of(Role.CALLER, Role.ELECTRICIAN);
+
+  /**
+   * Whose later word ends it, and what then stands.
+   *
+   * @param epoch how many repairs were done in between
+   */
+  private List<Object> lifted(Judge judge, Check check, Answer answer, int epoch) {
+    List<Object> lifted = new ArrayList<>();
+    Fact first = fact(check, answer, Role.CALLER, 1);
+    String none = check.outcomes().get(0).id();
+    for (Role by : Role.values()) {
+      if (by.may(check.who())) {
+        Fact later = new Fact.Given(check.id(), none, Double.NaN, false, by, 2, epoch);
+        lifted.add(alike(effect(judge, Role.ELECTRICIAN, first, later)));
+      }
+    }
+    return lifted;
   }
 
   /** Stops are alike if they leave the gate in the same state and the same people go on. */
@@ -229,12 +276,20 @@ final class Representatives {
     return alike;
   }
 
+  private Object stopsAlike(List<Set<Object>> effects) {
+    return alike(effects.get(1)).stream()
+        .filter(List.class::isInstance)
+        .collect(Collectors.toSet());
+  }
+
   /** Proofs named by a rule that raises a stop may end it. */
-  private Set<String> endedBy(Set<Object> effect) {
+  private Set<String> endedBy(List<Set<Object>> effects) {
     Set<String> proofs = new HashSet<>();
     for (String text : all.rules().values()) {
       for (String rule : text.split("(?m)^rule ")) {
-        if (effect.stream().anyMatch(e -> rule.contains("StopNow(\"" + e + '"'))) {
+        if (effects.stream()
+            .flatMap(Set::stream)
+            .anyMatch(e -> rule.contains("StopNow(\"" + e + '"'))) {
           lifting.stream().filter(p -> rule.contains('"' + p + '"')).forEach(proofs::add);
         }
       }
@@ -355,7 +410,9 @@ final class Representatives {
         .forEach(
             proof -> {
               checks.put(proof.id(), proof);
-              pointsTo(proof).forEach(r -> own.add(r.id()));
+              if (failing) {
+                pointsTo(proof).forEach(r -> own.add(r.id()));
+              }
             });
     entailed.values().forEach(own::addAll);
     for (Check check : all.checks().values()) {

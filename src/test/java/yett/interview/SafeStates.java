@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -37,26 +38,35 @@ import yett.plan.Telling;
  * <ul>
  *   <li>Cards that are alike are one, and are never used up ({@link Representatives}).
  *   <li>Moments that agree in what bears on safety are one state ({@link StateOfWork}). Of the
- *       moments that fall together a sample goes on twice, and must go on alike.
+ *       moments that fall together a sample is held against the first, and must go on alike.
+ *   <li>Where only one step can come, and nothing that was repaired or proved bears on it (a danger
+ *       is made safe, a state is seen to anew, a case is closed and taken up), the first moment of
+ *       each kind and a sample of the others are followed in full. The others are looked at and led
+ *       on to where there is a choice: whoever comes or whatever happens on the way comes or
+ *       happens before and after it too.
  *   <li>What a set-up was entered for is forgotten: in each state everything is tried that may be
  *       done there, so that more comes up than can in truth.
  *   <li>Of proofs, one that failed or could not be made stands for several: the interview asks
  *       whether there is one, and of several the one that passes last does what it alone would do.
  *   <li>What does not bear on each other is explored apart: what a repair entails waits for the
- *       cure and is then done, one after the other; two dangers at once take away what either takes
- *       away, so that they are explored with little work beside them.
+ *       cure and is then done, one after the other; proofs fail where no danger comes up; two
+ *       dangers at once take away what either takes away, so that they are explored with little
+ *       work beside them.
  *   <li>A caller begins a case and never takes one over; somebody at the gate takes over from a
  *       caller at any moment, and the site is what it is for both.
  * </ul>
  *
- * <p>The first path to a state is kept, so that a violation is told with the shortest story.
+ * <p>The first path to a state is kept, so that a violation is told with a short story.
  */
 final class SafeStates implements AutoCloseable {
   private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
   private static final int THREADS = 2;
 
-  /** One of so many moments that fall together is compared. */
+  /** Of one in so many states the moments that fall together are compared. */
   private static final int SAMPLE = 199;
+
+  /** So many at most: it takes as long as following them. */
+  private static final int MOST_COMPARED = 2_000;
 
   private final Representatives few;
 
@@ -66,11 +76,16 @@ final class SafeStates implements AutoCloseable {
   private final RuleBase base;
   private final int atOnce;
   private final BiFunction<CaseState, Step, Step> defect;
-  private final Map<StateOfWork, Node> seen = new HashMap<>();
+  private final AtomicInteger next = new AtomicInteger();
+  private final Map<Object, Integer> numbers = new ConcurrentHashMap<>();
+  private final Set<List<Integer>> seen = ConcurrentHashMap.newKeySet();
+  private final Map<List<Integer>, Node> sample = new HashMap<>();
+  private final Map<List<Integer>, List<Integer>> ways = new ConcurrentHashMap<>();
+  private final Set<List<Integer>> ledOn = ConcurrentHashMap.newKeySet();
   private final List<String> violations = new ArrayList<>();
   private final Map<Object, Boolean> ready = new ConcurrentHashMap<>();
   private final List<Worker> workers = new ArrayList<>();
-  private long moves;
+  private int compared;
   private boolean whole;
 
   /**
@@ -94,9 +109,27 @@ final class SafeStates implements AutoCloseable {
     }
   }
 
-  /** A moment, and what counts of it. */
+  /**
+   * A moment, and what counts of it.
+   *
+   * @param key what counts, each part by a number: there are many states and few different parts
+   */
   private record Node(
-      List<Entry> entries, CaseState state, Concluded concluded, StateOfWork counts) {}
+      List<Entry> entries,
+      CaseState state,
+      Concluded concluded,
+      StateOfWork counts,
+      List<Integer> key) {
+    boolean isSample() {
+      return Math.floorMod(key.hashCode(), SAMPLE) == 0;
+    }
+  }
+
+  private List<Integer> numbered(List<?> parts) {
+    return parts.stream()
+        .map(p -> numbers.computeIfAbsent(p, n -> next.getAndIncrement()))
+        .toList();
+  }
 
   private record Followed(List<Node> next, Optional<String> wrong) {}
 
@@ -105,8 +138,9 @@ final class SafeStates implements AutoCloseable {
     return seen.size();
   }
 
-  Set<StateOfWork> keys() {
-    return seen.keySet();
+  /** Of these, moments with one way on that were looked at and led on. */
+  int ledOn() {
+    return ledOn.size();
   }
 
   /** Whether every state that can be reached was met. */
@@ -135,20 +169,25 @@ final class SafeStates implements AutoCloseable {
         }
       }
     }
-    whole = level.isEmpty();
+    whole = level.isEmpty() && violations.isEmpty();
     return violations;
   }
 
   private void meet(Node node, List<Node> level) {
-    Node first = seen.putIfAbsent(node.counts(), node);
-    if (first == null) {
+    if (seen.add(node.key())) {
       level.add(node);
-    } else if (++moves % SAMPLE == 0) {
-      compare(first, node);
+      if (node.isSample()) {
+        sample.put(node.key(), node);
+      }
+    } else if (node.isSample() && ++compared <= MOST_COMPARED) {
+      compare(sample.get(node.key()), node);
     }
   }
 
+  /** The same may come next, and nothing of it is wrong. */
   private void compare(Node one, Node other) {
+    Worker worker = workers.get(0);
+    worker.steps(other).forEach(s -> worker.wrong(other, s).ifPresent(violations::add));
     Set<Object> steps = workers.get(0).kinds(one);
     Set<Object> others = workers.get(0).kinds(other);
     if (!steps.equals(others)) {
@@ -207,7 +246,7 @@ final class SafeStates implements AutoCloseable {
       CaseState state = forgetful(CaseState.of(entries));
       Concluded concluded = concluding.of(state);
       StateOfWork counts = StateOfWork.of(concluding, base, state, concluded);
-      return new Node(entries, state, concluded, counts);
+      return new Node(entries, state, concluded, counts, numbered(counts.parts()));
     }
 
     /**
@@ -298,27 +337,87 @@ final class SafeStates implements AutoCloseable {
     }
 
     private Followed follow(Node node) {
-      Invariants invariants =
-          new Invariants(base, node.entries(), node.state(), node.concluded().judgement());
       Answers answers = new Answers(few, node.state(), node.concluded(), atOnce);
       Set<List<Event>> moves = new LinkedHashSet<>();
       for (Step step : steps(node)) {
-        Optional<String> wrong = invariants.of(step);
+        Optional<String> wrong = wrong(node, step);
         if (wrong.isPresent()) {
-          String story = Story.of(node.entries()) + "  then: " + Story.of(step);
-          return new Followed(List.of(), Optional.of(wrong.get() + "\n" + story));
+          return new Followed(List.of(), wrong);
         }
         moves.addAll(step.accept(answers));
       }
       List<Node> found = new ArrayList<>();
       moves.forEach(m -> found.add(node(node.entries(), node.state().role(), m)));
-      Optional<Ending> closed = node.state().closed();
-      if (closed.isEmpty()) {
+      if (node.state().closed().isEmpty()) {
         meanwhile(node, found);
-      } else if (!closed.get().isDone()) {
+      } else {
+        takenUp(node, found);
+      }
+      List<Node> open = new ArrayList<>();
+      Optional<String> wrong = found.stream().flatMap(f -> leadOn(f, open).stream()).findFirst();
+      return new Followed(open, wrong);
+    }
+
+    private void takenUp(Node node, List<Node> found) {
+      if (node.state().closed().filter(c -> !c.isDone()).isPresent()) {
         others(node, new Event.TakenUp(), found);
       }
-      return new Followed(found, Optional.empty());
+    }
+
+    /**
+     * Where only one step can come, and nothing that was repaired or proved bears on it, whatever
+     * may come between is tried for the first moment of that kind. The others are looked at too,
+     * and led on to where there is a choice again.
+     *
+     * @return what is wrong
+     */
+    private Optional<String> leadOn(Node node, List<Node> open) {
+      if (seen.contains(node.key()) || ledOn.contains(node.key())) {
+        return Optional.empty();
+      }
+      Kinds kinds = new Kinds(node.state().role());
+      adviser = kinds;
+      Step step = after(node);
+      if (!isOnTheWay(node, step, kinds) || isFollowed(node)) {
+        open.add(node);
+        return Optional.empty();
+      }
+      if (!ledOn.add(node.key())) {
+        return Optional.empty();
+      }
+      Optional<String> wrong = wrong(node, step);
+      if (wrong.isPresent()) {
+        return wrong;
+      }
+      List<Node> next = new ArrayList<>();
+      step.accept(new Answers(few, node.state(), node.concluded(), 0))
+          .forEach(m -> next.add(node(node.entries(), node.state().role(), m)));
+      takenUp(node, next);
+      return next.stream().flatMap(n -> leadOn(n, open).stream()).findFirst();
+    }
+
+    /** The first of its kind, and a sample of the others. */
+    private boolean isFollowed(Node node) {
+      List<Integer> way = numbered(node.counts().onTheWay());
+      List<Integer> first = ways.putIfAbsent(way, node.key());
+      return first == null || first.equals(node.key()) || node.isSample();
+    }
+
+    private boolean isOnTheWay(Node node, Step step, Kinds kinds) {
+      boolean led =
+          node.state().gaveUp().isPresent()
+              || step instanceof Step.AskDangers
+              || step instanceof Step.MakeSafe
+              || step instanceof Step.HandOver
+              || step instanceof Step.Finished
+              || step instanceof Step.Enter e && e.again();
+      return led && kinds.choices().isEmpty() && node.state().told().histories().isPresent();
+    }
+
+    private Optional<String> wrong(Node node, Step step) {
+      return new Invariants(base, node.entries(), node.state(), node.concluded().judgement())
+          .of(step)
+          .map(w -> w + "\n" + Story.of(node.entries()) + "  then: " + Story.of(step));
     }
 
     private void others(Node node, Event event, List<Node> found) {

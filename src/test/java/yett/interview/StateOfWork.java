@@ -33,6 +33,20 @@ record StateOfWork(List<Object> parts) {
     return parts.get(4).equals(Set.of());
   }
 
+  /**
+   * What the next step hangs on where only one can come: not what was repaired and proved before,
+   * but that a proof failed.
+   */
+  List<Object> onTheWay() {
+    Map<?, ?> proofs = (Map<?, ?>) parts.get(6);
+    boolean failed =
+        proofs.values().stream().anyMatch(p -> ((Answer) ((List<?>) p).get(0)).is(Check.FAIL));
+    List<Object> on = new ArrayList<>(parts.subList(0, 6));
+    on.add(failed);
+    on.addAll(((List<?>) parts.get(7)).subList(3, 6));
+    return on;
+  }
+
   private static final List<Boolean> NOT_SAFE = List.of(false, false);
 
   private record Reading(Concluding rules, RuleBase base, CaseState state, Concluded concluded) {
@@ -111,7 +125,7 @@ record StateOfWork(List<Object> parts) {
                 rules.kind(mark),
                 passed,
                 safe,
-                lookedAtAgain && isMendedSince(mark.number()),
+                rules.isEndedByMending(mark) && isMendedSince(mark.number()),
                 lookedAtAgain && isMendedSince(latest),
                 isToldAgain(mark, safe)));
       }
