@@ -116,6 +116,11 @@ public final class Hearing {
     return byKey.get(key);
   }
 
+  /** Dangers have no names, only sentences: "packs up" is no battery pack. */
+  private static double named(Thing thing) {
+    return thing.kind() == Thing.Kind.DANGER ? 0 : NAMED;
+  }
+
   /** How well things fit a clause, 0 to 1; those that do not fit at all are not among them. */
   Map<Thing, Double> fits(String clause) {
     Map<Thing, Double> byWords = new HashMap<>();
@@ -127,7 +132,7 @@ public final class Hearing {
     Map<Thing, Double> fits = sentences.orElseThrow().fits(clause);
     fits.replaceAll((thing, fit) -> meaning * fit);
     byWords.forEach((thing, fit) -> fits.merge(thing, (1 - meaning) * fit, Double::sum));
-    byWords.forEach((thing, fit) -> fits.merge(thing, NAMED * fit, Math::max));
+    byWords.forEach((thing, fit) -> fits.merge(thing, named(thing) * fit, Math::max));
     return fits;
   }
 }

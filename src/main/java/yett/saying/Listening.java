@@ -25,6 +25,15 @@ final class Listening {
   /** Of what a clause may mean, only what fits nearly as well as the best is offered too. */
   private static final double NEARLY = 0.8;
 
+  /** A part with as many words at most is torn out of what it means: "away it went". */
+  private static final int FEW_WORDS = 5;
+
+  /** As far as a few words may tell of a danger better than the whole does. */
+  private static final double BETTER = 0.2;
+
+  /** What counts of it beyond that. */
+  private static final double TORN = 0.5;
+
   /** Two outcomes of one check that fit alike: only the check is clear. */
   private static final double ALIKE = 0.02;
 
@@ -34,6 +43,9 @@ final class Listening {
   private final Map<Thing, Double> best = new LinkedHashMap<>();
   private final Map<Thing, Double> dangers = new LinkedHashMap<>();
   private final List<Found> firsts = new ArrayList<>();
+
+  /** How well dangers fit the whole of what was said. */
+  private final Map<Thing, Double> whole = new HashMap<>();
 
   private Listening(Hearing hearing) {
     this.hearing = hearing;
@@ -75,6 +87,11 @@ final class Listening {
             fits.merge(danger, fits.get(said), Math::max);
           }
         });
+    if (whole.isEmpty()) {
+      whole.putAll(fits);
+    } else if (words.split("\\s+").length <= FEW_WORDS) {
+      fits.replaceAll((thing, fit) -> isAsked(thing) ? torn(thing, fit) : fit);
+    }
     double other = best(fits, t -> t.kind() != Thing.Kind.DANGER && !tellsOf.containsKey(t));
     double finding = best(fits, Listening::isFinding);
     double nothing = best(fits, t -> t.kind() == Thing.Kind.NOTHING);
@@ -93,6 +110,11 @@ final class Listening {
           }
         });
     found.stream().min(BY_WEIGHT).ifPresent(firsts::add);
+  }
+
+  private double torn(Thing danger, double fit) {
+    double much = whole.getOrDefault(danger, 0.0) + BETTER;
+    return fit > much ? much + TORN * (fit - much) : fit;
   }
 
   private static double best(Map<Thing, Double> fits, Predicate<Thing> which) {

@@ -14,12 +14,18 @@ final class SentenceMeanings {
   /** How much less a danger, or that all is well, fits a clause that denies something. */
   private static final double DENIED = 0.25;
 
+  /** How much less a danger fits a clause that tells of what is not now. */
+  private static final double FAR = 0.2;
+
   private final Meanings meanings;
   private final List<Thing> owners = new ArrayList<>();
   private final List<float[]> directions = new ArrayList<>();
 
   /** Which of them say that there is danger or that all is well, and deny nothing. */
   private final List<Boolean> affirmed = new ArrayList<>();
+
+  /** Which of them tell of a danger that is there now. */
+  private final List<Boolean> present = new ArrayList<>();
 
   SentenceMeanings(Meanings meanings) {
     this.meanings = meanings;
@@ -32,6 +38,7 @@ final class SentenceMeanings {
     for (String sentence : sentences) {
       owners.add(thing);
       affirmed.add(denied && !Negation.in(sentence));
+      present.add(thing.kind() == Thing.Kind.DANGER && !NotNow.in(sentence));
       directions.add(meanings.of(sentence));
     }
   }
@@ -41,9 +48,11 @@ final class SentenceMeanings {
     float[] said = meanings.of(clause);
     Map<Thing, Double> best = new HashMap<>();
     boolean denies = Negation.in(clause);
+    boolean far = NotNow.in(clause);
     for (int i = 0; i < directions.size(); i++) {
       double near = (Meanings.nearness(said, directions.get(i)) - STRANGE) / (1 - STRANGE);
       near -= denies && affirmed.get(i) ? DENIED : 0;
+      near -= far && present.get(i) ? FAR : 0;
       if (near > 0) {
         best.merge(owners.get(i), near, Math::max);
       }
