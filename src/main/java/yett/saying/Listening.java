@@ -31,9 +31,6 @@ final class Listening {
   /** As far as a few words may tell of a danger better than the whole does. */
   private static final double BETTER = 0.2;
 
-  /** What counts of it beyond that. */
-  private static final double TORN = 0.5;
-
   /** Two outcomes of one check that fit alike: only the check is clear. */
   private static final double ALIKE = 0.02;
 
@@ -92,7 +89,7 @@ final class Listening {
     } else if (words.split("\\s+").length <= FEW_WORDS) {
       fits.replaceAll((thing, fit) -> isAsked(thing) ? torn(thing, fit) : fit);
     }
-    double other = best(fits, t -> t.kind() != Thing.Kind.DANGER && !tellsOf.containsKey(t));
+    double other = best(fits, this::isHarmless);
     double finding = best(fits, Listening::isFinding);
     double nothing = best(fits, t -> t.kind() == Thing.Kind.NOTHING);
     double danger = best(fits, this::isAsked);
@@ -112,9 +109,16 @@ final class Listening {
     found.stream().min(BY_WEIGHT).ifPresent(firsts::add);
   }
 
+  /** What is pressing may well be so because there is danger: "we need an ambulance". */
+  private boolean isHarmless(Thing thing) {
+    return thing.kind() != Thing.Kind.DANGER
+        && thing.kind() != Thing.Kind.PRESSING
+        && !tellsOf.containsKey(thing);
+  }
+
   private double torn(Thing danger, double fit) {
     double much = whole.getOrDefault(danger, 0.0) + BETTER;
-    return fit > much ? much + TORN * (fit - much) : fit;
+    return fit > much ? much + calibration.torn() * (fit - much) : fit;
   }
 
   private static double best(Map<Thing, Double> fits, Predicate<Thing> which) {

@@ -1,11 +1,9 @@
 package yett.saying;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import yett.meaning.Meanings;
 
 /** How near in meaning a clause is to the sentences of cards. */
@@ -16,14 +14,17 @@ final class SentenceMeanings {
   /** How much less a danger, or that all is well, fits a clause that denies something. */
   private static final double DENIED = 0.25;
 
-  /** How much less a danger fits where both deny something, but not the same. */
-  private static final double OTHER_DENIED = 0.1;
-
-  /** How much less a danger fits a clause that tells of what is not now. */
+  /**
+   * How much less a danger fits a clause that tells of what is not now, and such talk a clause that
+   * does not.
+   */
   private static final double FAR = 0.2;
 
   /** How much less fits what says that the gate stands at its other end. */
   private static final double OTHER_END = 0.15;
+
+  /** How much less fits what says that something else ran into something else. */
+  private static final double OTHER_STRIKER = 0.25;
 
   private final Meanings meanings;
   private final List<Sentence> sentences = new ArrayList<>();
@@ -32,11 +33,13 @@ final class SentenceMeanings {
     this.meanings = meanings;
   }
 
-  /** What a model of meanings hardly tells apart: what is denied, past or feared, open or shut. */
-  private record Manner(boolean negated, Set<String> denies, boolean notNow, Standing standing) {
+  /**
+   * What a model of meanings hardly tells apart: what is denied, past or feared, which end, who.
+   */
+  private record Manner(boolean negated, boolean notNow, Standing standing, Striker striker) {
     static Manner of(String words) {
       return new Manner(
-          Negation.in(words), Negation.denied(words), NotNow.in(words), Standing.in(words));
+          Negation.in(words), NotNow.in(words), Standing.in(words), Striker.in(words));
     }
   }
 
@@ -45,16 +48,20 @@ final class SentenceMeanings {
    */
   private record Sentence(Thing owner, boolean deniable, Manner manner, float[] direction) {
     double less(Manner said) {
-      double less = said.standing().isOther(manner.standing()) ? OTHER_END : 0;
-      if (deniable && said.negated() && !manner.negated()) {
-        less += DENIED;
-      }
-      if (owner.kind() == Thing.Kind.DANGER) {
-        less += said.notNow() && !manner.notNow() ? FAR : 0;
-        boolean both = said.negated() && manner.negated();
-        less += both && Collections.disjoint(said.denies(), manner.denies()) ? OTHER_DENIED : 0;
-      }
-      return less;
+      boolean denied = deniable && said.negated() && !manner.negated();
+      return (denied ? DENIED : 0)
+          + (isFar(said) ? FAR : 0)
+          + (said.standing().isOther(manner.standing()) ? OTHER_END : 0)
+          + (said.striker().isOther(manner.striker()) ? OTHER_STRIKER : 0);
+    }
+
+    /** Whether only one of the two is now, where that matters: to dangers and to talk of them. */
+    private boolean isFar(Manner said) {
+      return switch (owner.kind()) {
+        case DANGER -> said.notNow() && !manner.notNow();
+        case NOTHING -> manner.notNow() && !said.notNow();
+        default -> false;
+      };
     }
   }
 
