@@ -23,7 +23,10 @@ final class Listening {
   private static final int MOST = 5;
 
   /** Of what a clause may mean, only what fits nearly as well as the best is offered too. */
-  private static final double NEARLY = 0.8;
+  private static final double NEARLY = 0.75;
+
+  /** The same of dangers, each of which is asked about by itself. */
+  private static final double NEARLY_DANGER = 0.8;
 
   /** A part with as many words at most is torn out of what it means: "away it went". */
   private static final int FEW_WORDS = 5;
@@ -94,7 +97,7 @@ final class Listening {
     double nothing = best(fits, t -> t.kind() == Thing.Kind.NOTHING);
     double danger = best(fits, this::isAsked);
     double enoughForDanger =
-        max(calibration.danger(), other - calibration.behind(), NEARLY * danger);
+        max(calibration.danger(), other - calibration.behind(), NEARLY_DANGER * danger);
     double enough = max(calibration.finding(), nothing, NEARLY * finding);
     List<Found> found = new ArrayList<>();
     fits.forEach(
