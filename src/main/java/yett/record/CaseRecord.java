@@ -15,6 +15,7 @@ import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
 import yett.interview.WorkTime;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.wording.CallWords;
 import yett.wording.ForceWords;
@@ -69,7 +70,9 @@ public final class CaseRecord {
         String done = CallWords.of((Event.Tended) entry.event());
         lines.add(Wording.dayAndTime(entry.at()) + ": " + done);
       }
-      moment.state().gaveUp().ifPresent(why -> lines.add("handed over because: " + why));
+      if (!lines.isEmpty() || moment.state().role() == Role.CALLER) {
+        moment.state().gaveUp().ifPresent(why -> lines.add("handed over because: " + why));
+      }
       return lines;
     }
 

@@ -16,15 +16,10 @@ import yett.interview.CallLog;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Tending;
-import yett.saying.Heard;
-import yett.saying.Thing;
 
 /** Who calls, from where and on which number: asked once, in the first minute of a call. */
 final class WhoCalls {
   private static final int LONGEST = 120;
-
-  /** So well must words fit a complaint that are taken for one: streets have strange names. */
-  private static final double CLEAR = 0.75;
 
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -90,17 +85,9 @@ final class WhoCalls {
 
   /** Whether it is no name, but something that cannot wait. */
   private boolean tells(String line) {
-    if (!CallerDetails.of(line).phone().isEmpty()) {
-      return false;
-    }
-    Heard heard = sitting.ears().tellings().hear(line);
-    return new WorksAgain(sitting).tellsOfIt(line)
-        || !heard.dangers().isEmpty()
-        || line.strip().contains(" ") && heard.findings().stream().anyMatch(WhoCalls::isComplaint);
-  }
-
-  private static boolean isComplaint(Heard.Found found) {
-    return found.thing().kind() == Thing.Kind.COMPLAINT && found.weight() >= CLEAR;
+    return CallerDetails.of(line).phone().isEmpty()
+        && (new WorksAgain(sitting).tellsOfIt(line)
+            || !sitting.ears().tellings().hear(line).dangers().isEmpty());
   }
 
   private void keep(CallerDetails who) {
