@@ -15,6 +15,7 @@ import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
 import yett.interview.WorkTime;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.wording.CallWords;
 import yett.wording.ForceWords;
@@ -64,17 +65,25 @@ public final class CaseRecord {
       this.page = page;
     }
 
+    private List<String> call() {
+      List<String> lines = new ArrayList<>();
+      for (Entry entry : CallLog.of(moment.entries()).tended()) {
+        String done = CallWords.of((Event.Tended) entry.event());
+        lines.add(Wording.dayAndTime(entry.at()) + ": " + done);
+      }
+      if (!lines.isEmpty() || moment.state().role() == Role.CALLER) {
+        moment.state().gaveUp().ifPresent(why -> lines.add("handed over because: " + why));
+      }
+      return lines;
+    }
+
     void write(String caseId, String siteName) {
       page.title("Case " + caseId + ": " + siteName);
       head();
       causes();
       StartLines start = new StartLines(base, words, moment, page);
       start.site();
-      page.list(
-          "The call",
-          CallLog.of(moment.entries()).tended().stream()
-              .map(e -> Wording.dayAndTime(e.at()) + ": " + CallWords.of((Event.Tended) e.event()))
-              .toList());
+      page.list("The call", call());
       start.reported();
       start.dangers();
       new CheckLines(base, words, moment, page).write();

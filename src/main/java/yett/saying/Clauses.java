@@ -5,17 +5,23 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Splits what somebody says into clauses, because each may be about another thing. */
+/** The parts of what somebody says in one breath, each of which may tell of another thing. */
 final class Clauses {
-  /** A separator of clauses: a conjunction or punctuation, also dictated punctuation. */
+  /** Two words that belong together with an "and": "now and then", "on and off". */
+  private static final String PAIR = "(?<!\\bnow |\\bagain |\\bover |\\bon |\\bback |\\bup )";
+
+  /** Where people go on to the next thing; punctuation as dictated too. */
   private static final Pattern NEXT =
       Pattern.compile(
-          "(?i)[,;:.!?]+(?!\\d)|\\b(?:and|but|then|because|although|though|so|while|comma"
-              + "|full stop|question mark|exclamation mark)\\b");
+          "(?i)[,;:.!?]+(?!\\d)|\\b(?:but|because|although|though|while|comma"
+              + "|full stop|question mark|exclamation mark)\\b|"
+              + PAIR
+              + "\\band\\b|(?<!\\band |\\bback |\\bby |\\bsince )\\bthen\\b"
+              + "|\\bso\\b(?= (?:i|we|it|he|she|they|the|that|now|you|my|our|your|there)\\b)");
 
   private Clauses() {}
 
-  /** The whole text first; then its clauses, if more than one says something. */
+  /** The whole first; the parts after it, if it has more than one that says something. */
   static List<String> of(String words) {
     List<String> all = new ArrayList<>(List.of(words.strip()));
     List<String> parts =

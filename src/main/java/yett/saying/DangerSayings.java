@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import yett.knowledge.Check;
+import yett.knowledge.Telephone;
 
 /**
  * Finds the dangers that somebody's words describe, from the words of the danger cards and their
@@ -22,6 +23,10 @@ public final class DangerSayings {
   private static final double LEAST = 0.2;
 
   private static final int MOST = 3;
+
+  /** Who says that it works again tells of no danger by the same words. */
+  private static final Thing AS_USUAL =
+      new Thing(Thing.Kind.OUTCOME, Telephone.WORKS_AGAIN, "as-usual");
 
   private final Hearing hearing;
 
@@ -60,7 +65,8 @@ public final class DangerSayings {
     for (String clause : Clauses.of(words)) {
       Map<Thing, Double> all = hearing.fits(clause);
       double denied = Negation.in(clause) ? all.getOrDefault(Thing.DENIAL, 0.0) : 0;
-      double nothing = Math.max(all.getOrDefault(Thing.TALK, 0.0), denied);
+      double well = all.getOrDefault(AS_USUAL, 0.0);
+      double nothing = Math.max(Math.max(all.getOrDefault(Thing.TALK, 0.0), denied), well);
       for (Danger danger : asked) {
         double fit = all.getOrDefault(danger.thing(), 0.0);
         fits.merge(danger, fit < nothing ? 0 : fit, Math::max);

@@ -11,15 +11,12 @@ import yett.meaning.Meanings;
 import yett.meaning.NoModelException;
 
 /**
- * The index of everything that a person can say about a gate. It gives the fit of each thing to
- * what was said, by words, and by meaning if the program has the language model. It is built in the
- * background, because that takes a second or two. Thread-safe.
+ * The index over everything that a person can say of a gate: how well each of it fits what was
+ * said, by words, and by meaning where the program has the model. Made in the background, because
+ * it takes a second or two. May be used by several threads.
  */
 public final class Hearing {
-  /**
-   * Least share of the fit by words that counts whatever the meaning, because names and headwords
-   * mean little as sentences.
-   */
+  /** What the words count alone: names and headwords mean little as sentences. */
   private static final double NAMED = 0.5;
 
   private final RuleBase base;
@@ -29,12 +26,12 @@ public final class Hearing {
   private final Optional<SentenceMeanings> sentences;
   private final Calibration calibration;
 
-  /** An index of the program's own cards alone, for dangers; built when first needed. */
+  /** What hears danger by the program's own cards alone; made when words come in. */
   private Hearing own;
 
   private String why = "";
 
-  /** By words and by meaning; by words alone if there is no language model. */
+  /** By words and by meaning; by words alone if there is no model. */
   public static Hearing of(RuleBase base) {
     try {
       return new Hearing(base, Optional.of(Meanings.load()));
@@ -65,9 +62,7 @@ public final class Hearing {
     phrases = new Phrases(words, base.telephone().spoken().synonyms());
   }
 
-  /**
-   * Adds the words of a thing. The examples of talk have nothing in common, so each counts alone.
-   */
+  /** Talk is a heap of sentences that have nothing in common: each counts by itself. */
   private void words(Thing thing, List<String> ways, Map<String, List<String>> words) {
     if (thing.kind() == Thing.Kind.NOTHING) {
       ways.forEach(w -> words.put(thing.key() + "/" + w, List.of(w)));
@@ -78,24 +73,21 @@ public final class Hearing {
     }
   }
 
-  /**
-   * Whether a "no" in a clause speaks against this thing. Most other things are described with a
-   * "no" themselves.
-   */
+  /** Whether a "no" in a clause speaks against it: the others are mostly told with one. */
   private boolean isDenied(Thing thing) {
     return thing.kind() == Thing.Kind.DANGER
         || thing.kind() == Thing.Kind.OUTCOME
             && base.checks().get(thing.card()).indexOf(thing.outcome()) == 0;
   }
 
-  /** Why meanings are not used; empty if they are. */
+  /** Why meanings are not compared; empty if they are. */
   public Optional<String> withoutMeanings() {
     return meanings.isPresent() ? Optional.empty() : Optional.of(why);
   }
 
   /**
-   * An index of the program's own cards alone, if there are add-ons. So no sentence or synonym in
-   * an add-on can prevent a danger from being asked about.
+   * The same by the program's own cards alone, if others are laid over them. No sentence or synonym
+   * of theirs may keep a danger from being asked about.
    */
   synchronized Optional<Hearing> withoutAddOns() {
     if (own == null && !base.addOns().isEmpty()) {
@@ -124,7 +116,12 @@ public final class Hearing {
     return byKey.get(key);
   }
 
-  /** The fit of each thing to a clause, 0 to 1; things that do not fit at all are left out. */
+  /** Dangers have no names, only sentences: "packs up" is no battery pack. */
+  private static double named(Thing thing) {
+    return thing.kind() == Thing.Kind.DANGER ? 0 : NAMED;
+  }
+
+  /** How well things fit a clause, 0 to 1; those that do not fit at all are not among them. */
   Map<Thing, Double> fits(String clause) {
     Map<Thing, Double> byWords = new HashMap<>();
     phrases.fits(clause).forEach((key, fit) -> byWords.merge(byKey.get(key), fit, Math::max));
@@ -135,7 +132,7 @@ public final class Hearing {
     Map<Thing, Double> fits = sentences.orElseThrow().fits(clause);
     fits.replaceAll((thing, fit) -> meaning * fit);
     byWords.forEach((thing, fit) -> fits.merge(thing, (1 - meaning) * fit, Double::sum));
-    byWords.forEach((thing, fit) -> fits.merge(thing, NAMED * fit, Math::max));
+    byWords.forEach((thing, fit) -> fits.merge(thing, named(thing) * fit, Math::max));
     return fits;
   }
 }

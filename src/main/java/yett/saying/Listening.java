@@ -16,18 +16,25 @@ import yett.knowledge.Role;
 import yett.saying.Heard.Found;
 
 /**
- * Works out the meaning of one line of speech: for each clause the thing that fits best, then those
- * that fit nearly as well. Dangers have thresholds of their own.
+ * What one line of speech means: of each clause the thing that fits best, then what fits nearly as
+ * well; dangers by a measure of their own.
  */
 final class Listening {
   private static final int MOST = 5;
 
-  /** A further meaning of a clause is offered if its fit is at least this share of the best. */
-  private static final double NEARLY = 0.8;
+  /** Of what a clause may mean, only what fits nearly as well as the best is offered too. */
+  private static final double NEARLY = 0.75;
 
-  /**
-   * Largest difference in fit between two outcomes of one check for which only the check is clear.
-   */
+  /** The same of dangers, each of which is asked about by itself. */
+  private static final double NEARLY_DANGER = 0.8;
+
+  /** A part with as many words at most is torn out of what it means: "away it went". */
+  private static final int FEW_WORDS = 5;
+
+  /** As far as a few words may tell of a danger better than the whole does. */
+  private static final double BETTER = 0.2;
+
+  /** Two outcomes of one check that fit alike: only the check is clear. */
   private static final double ALIKE = 0.02;
 
   private final Hearing hearing;
@@ -36,6 +43,9 @@ final class Listening {
   private final Map<Thing, Double> best = new LinkedHashMap<>();
   private final Map<Thing, Double> dangers = new LinkedHashMap<>();
   private final List<Found> firsts = new ArrayList<>();
+
+  /** How well dangers fit the whole of what was said. */
+  private final Map<Thing, Double> whole = new HashMap<>();
 
   private Listening(Hearing hearing) {
     this.hearing = hearing;
@@ -77,12 +87,17 @@ final class Listening {
             fits.merge(danger, fits.get(said), Math::max);
           }
         });
-    double other = best(fits, t -> t.kind() != Thing.Kind.DANGER && !tellsOf.containsKey(t));
+    if (whole.isEmpty()) {
+      whole.putAll(fits);
+    } else if (words.split("\\s+").length <= FEW_WORDS) {
+      fits.replaceAll((thing, fit) -> isAsked(thing) ? torn(thing, fit) : fit);
+    }
+    double other = best(fits, this::isHarmless);
     double finding = best(fits, Listening::isFinding);
     double nothing = best(fits, t -> t.kind() == Thing.Kind.NOTHING);
     double danger = best(fits, this::isAsked);
     double enoughForDanger =
-        max(calibration.danger(), other - calibration.behind(), NEARLY * danger);
+        max(calibration.danger(), other - calibration.behind(), NEARLY_DANGER * danger);
     double enough = max(calibration.finding(), nothing, NEARLY * finding);
     List<Found> found = new ArrayList<>();
     fits.forEach(
@@ -97,6 +112,18 @@ final class Listening {
     found.stream().min(BY_WEIGHT).ifPresent(firsts::add);
   }
 
+  /** What is pressing may well be so because there is danger: "we need an ambulance". */
+  private boolean isHarmless(Thing thing) {
+    return thing.kind() != Thing.Kind.DANGER
+        && thing.kind() != Thing.Kind.PRESSING
+        && !tellsOf.containsKey(thing);
+  }
+
+  private double torn(Thing danger, double fit) {
+    double much = whole.getOrDefault(danger, 0.0) + BETTER;
+    return fit > much ? much + calibration.torn() * (fit - much) : fit;
+  }
+
   private static double best(Map<Thing, Double> fits, Predicate<Thing> which) {
     return fits.entrySet().stream()
         .filter(e -> which.test(e.getKey()))
@@ -109,10 +136,7 @@ final class Listening {
     return Arrays.stream(values).max().orElseThrow();
   }
 
-  /**
-   * If a complaint and a look fit equally well, the complaint comes first, because that is what
-   * people call about.
-   */
+  /** Of a complaint and a look that fit alike, it is the complaint that people call about. */
   private static final Comparator<Found> BY_WEIGHT =
       Comparator.comparingDouble(Listening::rank).reversed().thenComparing(f -> f.thing().key());
 
@@ -124,10 +148,7 @@ final class Listening {
     return thing.kind() != Thing.Kind.DANGER && thing.kind() != Thing.Kind.NOTHING;
   }
 
-  /**
-   * Whether a thing may be asked about after somebody's words; not if only people of the trade can
-   * tell it.
-   */
+  /** What only the people of the trade can say is not asked of anybody by their words. */
   private boolean isAsked(Thing thing) {
     return thing.kind() == Thing.Kind.DANGER
         && hearing.base().checks().get(thing.card()).who() == Role.CALLER;
@@ -148,7 +169,7 @@ final class Listening {
     return fits.entrySet().stream().map(e -> new Found(e.getKey(), e.getValue())).sorted(BY_WEIGHT);
   }
 
-  /** The finding; only its check if more than one outcome may be meant. */
+  /** The check alone where more than one of its outcomes may be meant. */
   private Found clear(Found found) {
     Thing thing = found.thing();
     boolean alike =

@@ -6,55 +6,84 @@ import java.util.List;
 import java.util.Map;
 import yett.meaning.Meanings;
 
-/** Compares the meaning of a clause with the sentences on cards. */
+/** How near in meaning a clause is to the sentences of cards. */
 final class SentenceMeanings {
-  /** Approximate similarity of two unrelated sentences. */
+  /** How near two sentences are that have nothing to do with one another, about. */
   private static final double STRANGE = 0.2;
 
-  /**
-   * By how much the fit of a danger, or of "all is well", falls for a clause that denies something.
-   */
+  /** How much less a danger, or that all is well, fits a clause that denies something. */
   private static final double DENIED = 0.25;
 
-  private final Meanings meanings;
-  private final List<Thing> owners = new ArrayList<>();
-  private final List<float[]> directions = new ArrayList<>();
-
   /**
-   * For each sentence, whether it reports a danger or that all is well, without denying anything.
+   * How much less a danger fits a clause that tells of what is not now, and such talk a clause that
+   * does not.
    */
-  private final List<Boolean> affirmed = new ArrayList<>();
+  private static final double FAR = 0.2;
+
+  /** How much less fits what says that the gate stands at its other end. */
+  private static final double OTHER_END = 0.15;
+
+  /** How much less fits what says that something else ran into something else. */
+  private static final double OTHER_STRIKER = 0.25;
+
+  private final Meanings meanings;
+  private final List<Sentence> sentences = new ArrayList<>();
 
   SentenceMeanings(Meanings meanings) {
     this.meanings = meanings;
   }
 
   /**
-   * Adds the sentences of a thing.
-   *
-   * @param denied whether a "no" in a clause speaks against the thing
+   * What a model of meanings hardly tells apart: what is denied, past or feared, which end, who.
    */
-  void add(Thing thing, List<String> sentences, boolean denied) {
-    for (String sentence : sentences) {
-      owners.add(thing);
-      affirmed.add(denied && !Negation.in(sentence));
-      directions.add(meanings.of(sentence));
+  private record Manner(boolean negated, boolean notNow, Standing standing, Striker striker) {
+    static Manner of(String words) {
+      return new Manner(
+          Negation.in(words), NotNow.in(words), Standing.in(words), Striker.in(words));
     }
   }
 
   /**
-   * The fit of each thing to a clause, 0 to 1; only things closer to it than unrelated sentences
-   * are to each other.
+   * @param deniable whether a "no" in a clause speaks against it
    */
+  private record Sentence(Thing owner, boolean deniable, Manner manner, float[] direction) {
+    double less(Manner said) {
+      boolean denied = deniable && said.negated() && !manner.negated();
+      return (denied ? DENIED : 0)
+          + (isFar(said) ? FAR : 0)
+          + (said.standing().isOther(manner.standing()) ? OTHER_END : 0)
+          + (said.striker().isOther(manner.striker()) ? OTHER_STRIKER : 0);
+    }
+
+    /** Whether only one of the two is now, where that matters: to dangers and to talk of them. */
+    private boolean isFar(Manner said) {
+      return switch (owner.kind()) {
+        case DANGER -> said.notNow() && !manner.notNow();
+        case NOTHING -> manner.notNow() && !said.notNow();
+        default -> false;
+      };
+    }
+  }
+
+  /**
+   * @param denied whether a "no" in a clause speaks against the thing
+   */
+  void add(Thing thing, List<String> ways, boolean denied) {
+    for (String way : ways) {
+      sentences.add(new Sentence(thing, denied, Manner.of(way), meanings.of(way)));
+    }
+  }
+
+  /** The things that a clause is nearer to than strange ones are to each other, 0 to 1. */
   Map<Thing, Double> fits(String clause) {
-    float[] said = meanings.of(clause);
+    float[] said = meanings.of(Filler.without(clause));
+    Manner manner = Manner.of(clause);
     Map<Thing, Double> best = new HashMap<>();
-    boolean denies = Negation.in(clause);
-    for (int i = 0; i < directions.size(); i++) {
-      double near = (Meanings.nearness(said, directions.get(i)) - STRANGE) / (1 - STRANGE);
-      near -= denies && affirmed.get(i) ? DENIED : 0;
+    for (Sentence sentence : sentences) {
+      double near = (Meanings.nearness(said, sentence.direction()) - STRANGE) / (1 - STRANGE);
+      near -= sentence.less(manner);
       if (near > 0) {
-        best.merge(owners.get(i), near, Math::max);
+        best.merge(sentence.owner(), near, Math::max);
       }
     }
     return best;

@@ -35,6 +35,11 @@ record HeardSaying(
     return read("heard-again");
   }
 
+  /** The third set, in which every third, drawn by lot, is kept aside. */
+  static List<HeardSaying> anew() throws IOException {
+    return read("heard-anew");
+  }
+
   private static List<HeardSaying> read(String file) throws IOException {
     List<HeardSaying> all = new ArrayList<>();
     String text = Files.readString(Path.of("src/test/resources/sayings/" + file + ".yaml"));

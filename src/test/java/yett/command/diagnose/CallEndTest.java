@@ -24,6 +24,7 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
 import yett.knowledge.Role;
+import yett.record.CaseRecord;
 import yett.record.DispatchPage;
 import yett.testing.Shipped;
 
@@ -300,5 +301,14 @@ class CallEndTest {
     assertThat(typed.stored()).noneMatch(e -> e.toString().contains("Teal"));
     typed.type("0");
     assertThat(typed.screen().split("Who is calling")).hasSize(2);
+  }
+
+  @Test
+  void the_record_tells_why_it_was_handed_over() {
+    typed.type("it is dead", "0", "", "1", "0", "0", "hand over", "Ms Pell has the key");
+    try (OpenCase open = typed.open()) {
+      assertThat(new CaseRecord(Shipped.BASE).markdown(open.moment(), "1", "Fish dock"))
+          .contains("handed over because: Ms Pell has the key");
+    }
   }
 }
