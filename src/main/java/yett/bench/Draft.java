@@ -44,7 +44,7 @@ public final class Draft {
         }
       }
     } catch (IOException e) {
-      return Map.of(); // no text, or not ours: begun anew
+      return Map.of(); // unreadable: begin again
     }
     return answers;
   }

@@ -61,7 +61,7 @@ final class RowInSentences {
     }
     boolean speaksForIt = said.stream().anyMatch(o -> decibans(row, check.otherwise(), o) > 0);
     said.stream()
-        .filter(o -> o > 0 || !speaksForIt) // the ordinary beside what tells is no slip
+        .filter(o -> o > 0 || !speaksForIt) // naming the ordinary outcome too is no mistake
         .filter(o -> decibans(row, check.otherwise(), o) <= -NOTHING)
         .forEach(o -> lines.add(against(o)));
     return lines;

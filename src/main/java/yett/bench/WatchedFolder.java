@@ -137,7 +137,7 @@ public final class WatchedFolder implements AutoCloseable {
     try {
       reader.read(name, content);
     } catch (IOException e) {
-      return Stream.empty(); // between two steps of a save; the next event tells
+      return Stream.empty(); // in the middle of a save; another event will follow
     }
     return Objects.equals(before, state(content, name)) ? Stream.empty() : Stream.of(name);
   }

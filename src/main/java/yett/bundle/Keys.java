@@ -123,7 +123,7 @@ final class Keys {
       signature.update(content);
       return signature.verify(signed);
     } catch (GeneralSecurityException e) {
-      return false; // a signature that has not even the form of one
+      return false; // not even in the form of a signature
     }
   }
 

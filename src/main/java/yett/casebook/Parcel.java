@@ -55,7 +55,7 @@ public final class Parcel {
       try {
         lines.add(JSON.readValue(text, Line.class));
       } catch (JacksonException e) {
-        break; // cut short by the power
+        break; // cut off by a power failure
       }
     }
     return new Content(
@@ -115,7 +115,7 @@ public final class Parcel {
           }
           channel.force(true);
         } catch (IOException e) {
-          channel.truncate(before); // half a line would spoil the one behind it
+          channel.truncate(before); // half a line would spoil the next one
           throw e;
         }
       }

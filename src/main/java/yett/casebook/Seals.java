@@ -30,7 +30,7 @@ final class Seals {
               event.type(),
               event.body())) {
         byte[] bytes = part.getBytes(StandardCharsets.UTF_8);
-        sha.update((bytes.length + ":").getBytes(StandardCharsets.US_ASCII)); // where a part ends
+        sha.update((bytes.length + ":").getBytes(StandardCharsets.US_ASCII)); // separates the parts
         sha.update(bytes);
       }
       return HexFormat.of().formatHex(sha.digest());

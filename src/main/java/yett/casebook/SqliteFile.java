@@ -102,7 +102,7 @@ final class SqliteFile {
     for (String ending : List.of("", "-wal", "-shm", "-journal")) {
       Files.deleteIfExists(beside(next, ending));
     }
-    OwnFiles.open(next).close(); // what the database makes beside it has the same rights
+    OwnFiles.open(next).close(); // SQLite gives its other files the same permissions
     maker.make(url(next));
     Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
   }

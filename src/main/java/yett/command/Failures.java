@@ -69,7 +69,7 @@ final class Failures implements ExitStatusExceptionMapper {
       return failed(failure.getCause());
     }
     if (failure instanceof ExitException ended) {
-      return ended.status(); // it has told why
+      return ended.status(); // the command has already said why
     }
     ExitStatus status = status(failure);
     boolean ours = status == Sysexits.SOFTWARE;

@@ -319,7 +319,7 @@ public final class Desk implements AutoCloseable {
           ? Optional.of(BoundedFile.text(file, 1 << 10).strip()).filter(n -> !n.isEmpty())
           : Optional.empty();
     } catch (IOException e) {
-      return Optional.empty(); // it is asked for again
+      return Optional.empty(); // it will be asked for again
     }
   }
 
@@ -361,7 +361,7 @@ public final class Desk implements AutoCloseable {
    */
   public Expertise trial() {
     synchronized (knowing) {
-      boolean asItIs = usualGate().isEmpty(); // a written case means the cards' usual gate
+      boolean asItIs = usualGate().isEmpty(); // test cases assume the cards' usual gate
       if (asItIs && (expertise != null || choice.shipped())) {
         return expertise();
       }

@@ -130,7 +130,7 @@ public final class OpenCase implements AutoCloseable {
               })
           .orElse(List.of());
     } catch (CasebookException e) {
-      return List.of(); // the server is away: other cases are not seen now
+      return List.of(); // the server is away, so other cases cannot be read
     }
   }
 
@@ -213,7 +213,7 @@ public final class OpenCase implements AutoCloseable {
                   content.after() + mine.size() + 1, e.at(), e.by(), e.type(), e.body())));
     }
     EntryOutcome recorded = appendAfterOthers(Math.toIntExact(content.after()), mine);
-    left.delivered(); // it is stored, or waits in our own parcel
+    left.delivered(); // its events are stored, or wait in our own parcel
     return update(recorded);
   }
 

@@ -40,7 +40,7 @@ record VisitTime(RuleBase base, List<Check> first, List<Check> proofs) {
         break;
       }
     }
-    return (int) (5 * Math.round(last / 5)); // nobody plans by the minute
+    return (int) (5 * Math.round(last / 5)); // to five minutes
   }
 
   private double minutes(Scenario scenario) {

@@ -57,7 +57,7 @@ public final class BoundedFile {
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(largest + 1);
     }
-    if (bytes.length > largest) { // it grew meanwhile, or does not tell its size
+    if (bytes.length > largest) { // it has grown, or has no known size
       throw new TooLarge(file);
     }
     return bytes;

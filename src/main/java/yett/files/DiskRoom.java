@@ -28,7 +28,7 @@ public final class DiskRoom {
     try {
       return there == null || Files.getFileStore(there).getUsableSpace() - bytes >= FOR_ANSWERS;
     } catch (IOException e) {
-      return true; // the file system does not tell; writing will
+      return true; // unknown; writing will show
     }
   }
 }

@@ -24,7 +24,7 @@ public record NativeLibrary(String property, String folder, String name) {
    * @param cache directory for data that can be made again
    */
   public void share(Path cache) {
-    if (System.getProperty(property) == null) { // else whoever started the program said where it is
+    if (System.getProperty(property) == null) { // else the launcher has set it
       unpacked(cache.resolve("native"))
           .ifPresent(own -> System.setProperty(property, own.toString()));
     }
@@ -37,7 +37,7 @@ public record NativeLibrary(String property, String folder, String name) {
   public void unpack(Path into) throws IOException {
     Files.createDirectories(into);
     try (InputStream library = archived()) {
-      if (library != null) { // else there is none for this system
+      if (library != null) { // null if there is none for this system
         Files.copy(library, into.resolve(name));
       }
     }

@@ -72,7 +72,7 @@ public final class OwnFiles {
       var view = Files.getFileAttributeView(folder, PosixFileAttributeView.class);
       return view != null && !OWNER_FOLDER.containsAll(view.readAttributes().permissions());
     } catch (IOException e) {
-      return false; // not there, or not to be seen: whoever opens it tells that
+      return false; // missing or unreadable; opening it will report that
     }
   }
 
@@ -103,7 +103,7 @@ public final class OwnFiles {
           && attributes.owner().equals(user(path))
           && attributes.permissions().stream().noneMatch(denied::contains);
     } catch (IOException e) {
-      return false; // not there, or not ours to look at
+      return false; // missing, or not readable by us
     }
   }
 

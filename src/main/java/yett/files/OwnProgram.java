@@ -20,7 +20,7 @@ public final class OwnProgram {
           ? Optional.of(Sha256.hex(Files.readAllBytes(file), 16))
           : Optional.empty();
     } catch (IOException | URISyntaxException | RuntimeException e) {
-      return Optional.empty(); // packed into another file, say
+      return Optional.empty(); // for example packed into another file
     }
   }
 }

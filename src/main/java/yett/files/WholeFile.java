@@ -102,7 +102,7 @@ public final class WholeFile {
     sweep(file);
     Path part =
         file.resolveSibling(file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-    part.toFile().deleteOnExit(); // where Ctrl-C comes in between
+    part.toFile().deleteOnExit(); // in case of Ctrl-C
     try {
       try (FileChannel channel =
               FileChannel.open(

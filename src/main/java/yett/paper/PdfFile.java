@@ -34,7 +34,7 @@ public final class PdfFile {
   public static byte[] of(String html) {
     XRLog.setLoggingEnabled(false);
     GraphicsEnvironment.getLocalGraphicsEnvironment()
-        .registerFont(drawn()); // words in drawings become shapes, by fonts that Java knows
+        .registerFont(drawn()); // words in drawings become shapes and need the font in Java
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.usePdfUaAccessibility(true);

@@ -67,7 +67,7 @@ public final class FaultyGate implements Respondent {
     Supplier<Answer> untold =
         () -> {
           if (!said.assumed()) {
-            return said.answer(); // the file wants it so: it cannot be told
+            return said.answer(); // the file says that it cannot be told
           }
           int world = worlds.getOrDefault(check.id(), 0);
           return shown(check, shows.outcome(check, remaining(), world), usual, time);

@@ -55,7 +55,7 @@ record SymptomDraw(RuleBase base, Noise noise) {
     }
     int last = row.length - 1;
     while (last > 0 && row[last] == 0) {
-      last--; // rows may miss 1 by a crumb: never show what cannot be
+      last--; // rounding must not give an impossible outcome
     }
     return last;
   }

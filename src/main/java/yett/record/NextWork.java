@@ -73,7 +73,7 @@ final class NextWork {
         .filter(p -> state.work().cured())
         .forEach(p -> lines.add("Proof to be made: " + p.ask() + here(p.who(), p.id())));
     if (lines.isEmpty() && state.closed().filter(Ending::isProved).isPresent()) {
-      return; // back in use, and nothing is left
+      return; // back in service, and nothing is left to do
     }
     page.heading("What comes next");
     if (lines.isEmpty()) {

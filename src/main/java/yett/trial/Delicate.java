@@ -77,7 +77,7 @@ public record Delicate(
     Set<String> right = new LinkedHashSet<>();
     recorded.truth().ifPresent(right::addAll);
     recorded.expect().ifPresent(right::add);
-    boolean judged = recorded.stop().isEmpty(); // a stop comes before any diagnosis
+    boolean judged = recorded.stop().isEmpty(); // a case that ends with a stop has no diagnosis
     Diagnosis diagnosis = Diagnosis.of(expertise, replayed, judged ? right : Set.of());
     return new Studied(replayed.withoutMoment(), diagnosis);
   }

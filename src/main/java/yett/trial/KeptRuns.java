@@ -75,7 +75,7 @@ public final class KeptRuns {
           before.put(kept.run(), new Tried(kept.account(), kept.score()));
         }
       } catch (JacksonException e) {
-        before.clear(); // written by another version of what writes it
+        before.clear(); // written by another version
       }
     }
 

@@ -143,7 +143,7 @@ public final class Calling {
     @Override
     public Runnable handOver(Step.HandOver step) {
       return () -> {
-        boolean urgent = step.ending() == Ending.MADE_SAFE; // a danger says how soon
+        boolean urgent = step.ending() == Ending.MADE_SAFE; // with a danger it is urgent anyway
         if (!since.endsItAnew() && (urgent || !circumstances.askAnew(since))) {
           send.show(step, moment);
         }

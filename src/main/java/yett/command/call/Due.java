@@ -92,7 +92,7 @@ final class Due {
       try {
         return Optional.of(LocalDate.parse(written.group()));
       } catch (DateTimeException e) {
-        return Optional.empty(); // the 31st of a short month
+        return Optional.empty(); // such as the 31st of a short month
       }
     }
     if (has("tomorrow")) {

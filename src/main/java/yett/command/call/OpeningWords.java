@@ -34,7 +34,7 @@ final class OpeningWords {
   }
 
   void ask() {
-    sitting.ears().prepare(); // made ready while the caller talks
+    sitting.ears().prepare(); // loads while the caller talks
     sitting.show(
         Block.heading("The call"),
         Block.paragraph("\"What is wrong with the gate?\" Type it as the caller says it."));

@@ -67,11 +67,11 @@ final class WhoCalls {
       }
       if (wishes.grant(line)) {
         if (sitting.moment() != before) {
-          asked = false; // that leads elsewhere
+          asked = false; // asked again after what the request led to
           return;
         }
       } else if (tells(line) && wishes.volunteered().hear(line)) {
-        asked = false; // that comes first
+        asked = false; // asked again after what was told
         return;
       } else if (line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|g|[1-9]")) {
         sitting.say("That is not a name. Press Enter if they do not say.");

@@ -64,7 +64,7 @@ public record FiguresCommands(Desk desk, Console console) {
               (line, events) -> {
                 try {
                   if (isInspection(StoredEntries.whole(events))) {
-                    inspections.incrementAndGet(); // no fault was looked for
+                    inspections.incrementAndGet(); // inspections are only counted
                   } else {
                     cases.add(past(line, events));
                   }

@@ -70,7 +70,7 @@ record CaseEnd(Sitting sitting, Questions questions) {
       return;
     }
     if (sitting.moment().state().closed().isEmpty()) {
-      return; // somebody else had gone on with it
+      return; // somebody else has continued it
     }
     String id = sitting.open().id().toString();
     String sheet =

@@ -27,7 +27,7 @@ record ComingBack(Sitting sitting, Questions questions) {
     Moment moment = sitting.moment();
     Set<String> inForce = moment.state().work().setUps();
     if (moment.state().work().unseen().containsAll(inForce)) {
-      return; // nothing in force, or all of it is seen to anyway
+      return; // nothing is in force, or all of it is checked anyway
     }
     Entry last = moment.entries().get(moment.entries().size() - 1);
     sitting.show(

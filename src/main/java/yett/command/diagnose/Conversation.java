@@ -133,7 +133,7 @@ public final class Conversation {
 
   private void turn(Moment moment) {
     if (!isCall() && !moment.state().isInspection() && asNeeded.asked()) {
-      return; // what is known of the gate now may make it another step
+      return; // the answers may have changed the step
     }
     Step.Visitor<Runnable> turn = atTheGate;
     if (moment.state().isInspection()) {

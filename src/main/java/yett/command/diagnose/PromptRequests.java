@@ -170,7 +170,7 @@ public final class PromptRequests {
 
   private void giveUp() {
     String why = sitting.line("Why is it handed over? A few words, or Enter").strip();
-    volunteered.hearDanger(why); // it is made safe before it is handed over
+    volunteered.hearDanger(why); // made safe first, then handed over
     sitting.record(
         new Event.GaveUp(why.isEmpty() ? "the person at the gate asked to hand over" : why));
   }

@@ -24,7 +24,7 @@ public final class RareAnswer {
   /** Whether the answer may count: it is not unlikely, or the person has confirmed it. */
   public boolean isMeant(Moment moment, Check check, Answer answer) {
     if (moment.state().isInspection()) {
-      return true; // nothing is suspected: what is out of the ordinary is what it is for
+      return true; // an inspection has no belief, and looks for what is out of the ordinary
     }
     Optional<Interview.Hearing> hearing = sitting.open().interview().hear(moment, check, answer);
     if (hearing.isEmpty() || !hearing.get().unlikely()) {

@@ -42,7 +42,7 @@ final class ReadScreens {
    */
   void show(Pages window, List<Block> blocks) {
     if (lines > 0 && !window.hasRoom(lines, blocks)) {
-      read(); // or what came of the last answer would push the head of this off the window
+      read(); // else the last answer's result would push the heading off the window
     }
     show(window.of(blocks));
   }

@@ -39,7 +39,7 @@ public final class RetestList {
    */
   public void ask(List<Block> what, String refusal) {
     List<Check> reported = reported();
-    words.clear(); // one list is asked with as often as the gate is tried
+    words.clear(); // this object is used again for every try
     texts.clear();
     lines(reported.size());
     List<Block> blocks = new ArrayList<>(what);

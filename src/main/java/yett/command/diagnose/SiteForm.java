@@ -58,7 +58,7 @@ public final class SiteForm {
         all = true;
         shown = List.of();
       } else if (wishes.grant(line)) {
-        shown = List.of(); // what it led to has pushed the page off the window
+        shown = List.of(); // its output has pushed the page off the window
       } else if (entry.change(line, page)) {
         continue;
       } else if (wishes.volunteered().hear(line)) {

@@ -50,7 +50,7 @@ public final class Volunteered {
       return;
     }
     if (sitting.moment().step() instanceof Step.AskDangers) {
-      keep(text); // dangers come first; the words are heard when they are through
+      keep(text); // dangers come first; the words are taken up afterwards
     } else if (!take(text)) {
       keep(text);
       sitting.say("These words match nothing here; they are kept as a note.");

@@ -72,7 +72,7 @@ public record TableCommands(Desk desk, Console console, StandardStreams output) 
       console.say("The table says what the cards say; nothing was written.");
       return;
     }
-    RuleBase.read(edit::files); // tells what the new figures break, before any of them is written
+    RuleBase.read(edit::files); // reports what the new figures break before anything is written
     edit.changed().forEach(f -> write(mine.get(f), edit.files().get(f)));
     console.show(Block.numbered(edit.cells()));
     console.say(

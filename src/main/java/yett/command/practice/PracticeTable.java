@@ -100,7 +100,7 @@ public final class PracticeTable {
     if (named.isEmpty() && which.equalsIgnoreCase("no")) {
       console.say("None of them, then.");
     } else if (named.isEmpty()) {
-      turn(which); // something else came to mind
+      turn(which); // they typed something else instead
     }
     return named;
   }

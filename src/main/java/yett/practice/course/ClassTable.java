@@ -66,7 +66,7 @@ public record ClassTable(List<Row> rows, List<String> unused) {
   private static boolean counts(
       Course course, Result result, String ruleBase, List<String> unused) {
     if (result.course().filter(s -> s.course().equals(course.id())).isEmpty()) {
-      return false; // practised by oneself, or in another course
+      return false; // practised without a course, or in another one
     }
     Result.Sitting sitting = result.course().get();
     String whose = "Exercise " + sitting.number() + " of " + sitting.trainee();

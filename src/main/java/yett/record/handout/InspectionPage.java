@@ -63,7 +63,7 @@ final class InspectionPage {
     if (!open.isEmpty()) {
       lines(page, "Looked at, in order", words.passedLooks(inspection));
     }
-    page.open("div", "class", "together"); // nobody signs an empty page
+    page.open("div", "class", "together"); // the signatures must not be alone on a page
     if (open.isEmpty()) {
       lines(page, "Looked at, in order", words.passedLooks(inspection));
     }
