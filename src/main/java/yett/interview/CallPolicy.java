@@ -19,7 +19,7 @@ import yett.rules.Conclusion;
  * first looks that let the caller put the fault right, later those that prepare the visit.
  */
 record CallPolicy(Present present, SiteFacts sites) {
-  /** Most questions that a caller is asked in all before those that only prepare the visit stop. */
+  /** Number of questions after which a caller gets none that only prepare the visit. */
   private static final int MOST_FOR_A_VISIT = 7;
 
   /** Number of answers in a row without information after which the questions end. */

@@ -137,7 +137,7 @@ final class SetUpSteps {
 
   private Step ready(Collection<String> needs, Purpose purpose, Step then) {
     boolean left = present.state.work().setUps().contains(SetUp.OUT_OF_USE);
-    if (left && !needs.contains(SetUp.OUT_OF_USE)) { // confirm first that it still holds
+    if (left && !needs.contains(SetUp.OUT_OF_USE)) { // leaving checks that locks and bars held
       return new Step.Leave(base.setUps().get(SetUp.OUT_OF_USE), purpose);
     }
     Optional<Step> unseen = unseen(purpose);

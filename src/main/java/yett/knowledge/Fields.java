@@ -291,10 +291,8 @@ public final class Fields {
     List<String> ids = names();
     ids.stream()
         .filter(id -> !Names.isId(id))
-        .forEach(
-            id ->
-                notAnId(
-                    id.replace("~", "~0").replace("/", "~1"), id)); // escaped as in a JSON pointer
+        // Escaped as in a JSON pointer.
+        .forEach(id -> notAnId(id.replace("~", "~0").replace("/", "~1"), id));
     return ids;
   }
 

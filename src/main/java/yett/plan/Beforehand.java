@@ -13,8 +13,7 @@ import java.util.Map;
  */
 record Beforehand(Scene scene, Search search) {
   /**
-   * Fewest minutes saved for which a set-up is entered before the looks that are possible without
-   * it.
+   * Minutes by which a look may cost more than entering the set-up at once and still comes first.
    */
   static final double EVEN = 3;
 

@@ -24,7 +24,10 @@ import yett.knowledge.SetUp;
  * that is possible, not on a clock, so the same case always gets the same advice.
  */
 public final class Planner {
-  /** Share of the probability that the hypotheses used for planning should cover. */
+  /**
+   * Share of the probability that the hypotheses used for planning should cover; there are at most
+   * {@link #MOST} of them.
+   */
   static final double MASS = 0.995;
 
   static final int MOST = 160;

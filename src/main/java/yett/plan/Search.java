@@ -16,7 +16,8 @@ import java.util.Map;
  */
 final class Search {
   /**
-   * Most repairs that are ordered within the search when there are many, and for the plan itself.
+   * Most repairs that are ordered: when looking ahead among many, and ({@link #REPAIRS_NOW}) for
+   * the plan itself.
    */
   private static final int REPAIRS_AHEAD = 5;
 
