@@ -99,7 +99,7 @@ class ForceRecordTest {
         "ferry.csv, line 1, column 2: V is not a unit of force. "
             + "Write a heading like time (s), force (N).");
     assertThatThrownBy(() -> read("time (sx),force (N)\n0,0\n"))
-        .hasMessageStartingWith("ferry.csv, line 1, column 1: \"sx\" is no unit known here");
+        .hasMessageStartingWith("ferry.csv, line 1, column 1: \"sx\" is not a known unit");
   }
 
   @Test

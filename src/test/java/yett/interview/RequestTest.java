@@ -78,9 +78,9 @@ class RequestTest {
   @CsvSource({
     "CALLER, charging-fuse, reserved for better qualified",
     "TECHNICIAN, mains-at-terminals, reserved for better qualified",
-    "TECHNICIAN, limits-hold, proofs come when the gate runs again",
+    "TECHNICIAN, limits-hold, proofs come once the gate runs again",
     "TECHNICIAN, danger-leaf, dangers are gone through together",
-    "TECHNICIAN, slow, it is noticed",
+    "TECHNICIAN, slow, it is something noticed",
     "TECHNICIAN, panel-look, the site has nothing",
   })
   void what_cannot_be_asked_is_refused_with_the_reason(Role role, String check, String because) {
