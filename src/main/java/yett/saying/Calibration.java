@@ -12,6 +12,6 @@ package yett.saying;
  *     of what was said
  */
 record Calibration(double meaning, double finding, double danger, double behind, double torn) {
-  static final Calibration WITH_MEANINGS = new Calibration(0.8, 0.35, 0.35, -0.02, 0.5);
+  static final Calibration WITH_MEANINGS = new Calibration(0.8, 0.35, 0.35, 0, 0.5);
   static final Calibration BY_WORDS = new Calibration(0, 0.4, 0.52, 0.06, 1);
 }

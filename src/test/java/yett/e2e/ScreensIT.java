@@ -30,7 +30,7 @@ class ScreensIT {
       assertThat(visitor.pty().waitForExit(Visitor.PATIENCE)).isZero();
       assertThat(visitor.pty().transcript())
           .contains("Saved. Go on with: resume ")
-          .doesNotContain("Exception", "\tat ", "WARNING: A");
+          .doesNotContain("Exception", "\tat ", "WARNING: A restricted", "WARNING: A terminally");
       return visitor.pty();
     }
   }

@@ -26,7 +26,7 @@ class UsualGateIT {
 
     yett("gates", "add", "Ice house", "opening=4 m");
     assertThat(yett("gates", "show", "Ice house").stdout())
-        .contains("taken as usual: on a track, 350 kg, mains 120 V");
+        .contains("assumed as usual: on a track, 350 kg, mains 120 V");
 
     assertThat(yett("gates", "usual", "as-shipped").stdout()).contains("mains 230 V");
     assertThat(yett("gates", "show", "Ice house").stdout()).contains("mains 230 V");
