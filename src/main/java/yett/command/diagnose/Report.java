@@ -29,6 +29,7 @@ record Report(Sitting sitting, Questions questions) {
     if (picked.isPresent() && picked.get().isEmpty() && nothingYet) {
       sitting.say("Pick at least one; if nothing fits, take the nearest and add a note.");
     } else if (picked.isPresent()) {
+      echo(picked.get(), names);
       sitting.record(step.reported(picked.get().stream().map(ids::get).toList()));
     }
   }
@@ -47,6 +48,18 @@ record Report(Sitting sitting, Questions questions) {
             sitting, "What happened lately?", "Pick all that apply to the last few weeks.", names);
     questions
         .several(list, "0 for none, or numbers", ids, names)
-        .ifPresent(p -> sitting.record(new Event.Happened(p.stream().map(ids::get).toList())));
+        .ifPresent(
+            p -> {
+              echo(p, names);
+              sitting.record(new Event.Happened(p.stream().map(ids::get).toList()));
+            });
+  }
+
+  /** Says what was picked, so that a slip shows while it is easily corrected. */
+  private void echo(List<Integer> picked, List<String> names) {
+    if (!picked.isEmpty()) {
+      sitting.say(
+          "Noted: " + picked.stream().map(names::get).collect(Collectors.joining("; ")) + ".");
+    }
   }
 }
