@@ -131,7 +131,11 @@ class InterviewTest {
         .forEach(c -> say(new Event.Answered(c.id(), new Answer.Chosen("neither"))));
     assertThat(asked()).isEqualTo("detector-lamp");
     assertThat(inForce()).contains("motor-off");
-    say(new Event.Answered("detector-lamp", new Answer.Chosen("no-vehicle")));
+    say(new Event.Answered("detector-lamp", new Answer.Chosen("comes-and-goes")));
+    confirmSetUps(); // it still calls: the motor is not given back for a try
+    assertThat(moment().judgement().forbidden()).contains("gate-running");
+    assertThat(inForce()).contains("motor-off");
+    say(new Event.Corrected(eventOf("detector-lamp"), new Answer.Chosen("no-vehicle")));
     confirmSetUps();
     assertThat(step()).isInstanceOf(Step.Retest.class);
     assertThat(inForce()).contains("gate-running").doesNotContain("motor-off");

@@ -113,6 +113,10 @@ class StopRulesTest extends ShownByExamples {
             "a caller keeps out of reach of a gate that moves by itself",
             CALLER,
             said(1, "danger-movement", "moved-by-itself")),
+        example(
+            "a gate that moved by itself is not run while something still calls",
+            said(1, "danger-movement", "moved-by-itself"),
+            said(2, "detector-lamp", "comes-and-goes")),
         example("nobody stays at a fire for the gate's sake", said(1, "danger-fire", "fire")),
         example(
             "nobody looks on with a caller whose gate is to be left alone",
