@@ -24,7 +24,7 @@ class ShellIT {
       pty.type("cases --\t").expect("--open", Visitor.PATIENCE).type("\r");
       pty.expect("has no cases yet", Visitor.PATIENCE).expect("yett> ", Visitor.PATIENCE);
       pty.enter("diagnose").expect("Name of the gate> ", Visitor.PATIENCE).enter("Slipway");
-      pty.expect("or the numbers that are so> ", Visitor.PATIENCE).enter("save");
+      pty.expect("or the numbers that apply> ", Visitor.PATIENCE).enter("save");
       pty.expect("yett> ", Visitor.PATIENCE).enter("cases people 1 --caller Ines");
       pty.expect("Ines", Visitor.PATIENCE).expect("yett> ", Visitor.PATIENCE).enter("flurble");
       pty.expect("There is no command", Visitor.PATIENCE).expect("yett> ", Visitor.PATIENCE);
