@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * Divides a screen into pages, so that nothing that must be read scrolls away. It is divided
- * between blocks, or between the items of a list that is longer than a page. The heading is
- * repeated on each page.
+ * between blocks, or between the items of a list that is longer than a page. Each page begins with
+ * the heading that its text belongs to.
  */
 public final class Pages {
   /** Lines to leave free: the line typed before, the prompt, and one line of the text to come. */
@@ -48,9 +48,9 @@ public final class Pages {
     return console.lines(blocks) <= room;
   }
 
-  /** Fills pages, each under the same heading. */
+  /** Fills pages, each under the latest heading. */
   private final class Filling {
-    private final List<Block> head;
+    private List<Block> head;
     private final List<List<Block>> pages = new ArrayList<>();
     private List<Block> page;
 
@@ -68,6 +68,7 @@ public final class Pages {
           items(list);
         } else {
           page.add(block);
+          head = block instanceof Block.Heading ? List.of(block) : head;
         }
       }
       pages.add(List.copyOf(page));

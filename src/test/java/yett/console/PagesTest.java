@@ -45,6 +45,16 @@ class PagesTest {
   }
 
   @Test
+  void a_page_stands_under_the_heading_that_its_text_belongs_to() {
+    List<List<Block>> all =
+        pages.of(
+            List.of(Block.heading("Plan"), list(5), Block.heading("Repair"), list(10), list(15)));
+    assertThat(all).hasSize(2);
+    assertThat(all.get(0).get(0)).isEqualTo(Block.heading("Plan"));
+    assertThat(all.get(1)).containsExactly(Block.heading("Repair"), list(15));
+  }
+
+  @Test
   void a_list_longer_than_a_window_is_parted_between_its_items() {
     List<List<Block>> all =
         pages.of(List.of(Block.heading("What is wrong?"), Block.paragraph("Pick."), list(36)));
