@@ -43,10 +43,7 @@ public final class Baselines {
     this.expertise = expertise;
   }
 
-  /**
-   * The earlier readings for a case that begins now: baselines first, then the readings since, the
-   * newest first.
-   */
+  /** The earlier readings for a new case: baselines first, then those since, newest first. */
   public List<Earlier> of(String gate) {
     List<CaseSummary> lines =
         casebook.casesAt(gate).stream().sorted(Comparator.comparing(CaseSummary::opened)).toList();

@@ -114,8 +114,7 @@ public final class CardEdit {
   }
 
   /**
-   * Replaces the entries from the last to the first, so that the offsets of earlier ones stay
-   * valid.
+   * Replaces entries from the last to the first, so that the offsets of earlier ones stay valid.
    */
   private String map(Place place, Map<String, Double> chances) {
     CardText text = new CardText(files.get(place.file()));

@@ -30,8 +30,7 @@ public final class EffectRows {
   }
 
   /**
-   * Gives the checks the rows that follow from effects. An existing row of a cause on a check
-   * stays.
+   * Gives the checks the rows that follow from effects; a row of a cause's own stays.
    *
    * @param checks cards in this map are replaced by cards with the rows
    */

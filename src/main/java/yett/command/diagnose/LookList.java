@@ -124,10 +124,7 @@ final class LookList {
             + ". Enter if all are as listed, or the numbers that are not.");
   }
 
-  /**
-   * Takes up words that answer none of the looks, or share only a single word with an outcome. They
-   * may mean a danger, or tell something that was not asked. Returns whether they did.
-   */
+  /** Hears words that answer no look, or share only one word with an outcome; false if none fit. */
   private boolean isHeardElsewhere(List<Check> looks, String line) {
     boolean numbered = line.strip().matches("[?-]?\\s*\\d.*");
     String words =

@@ -26,10 +26,7 @@ import yett.replay.Coverage;
 import yett.replay.RecordedCase;
 import yett.trial.Delicate;
 
-/**
- * {@code knowledge cover}: shows which cards the cases do not try, and which causes no check can
- * tell apart.
- */
+/** {@code knowledge cover}: which cards no case tries, and which causes no check tells apart. */
 public record CoverCommands(Desk desk, Console console, StandardStreams output) {
   private static final int MOST = 20;
 

@@ -18,10 +18,7 @@ import yett.wording.InspectionWords;
 import yett.wording.TrendWords;
 import yett.wording.UsualRangeWords;
 
-/**
- * Writes the sheet of an inspection, to be signed. It is the same for the customer and the next
- * technician.
- */
+/** Writes the sheet of an inspection, to be signed: the same for customer and technician. */
 final class InspectionPage {
   private static final int MOST_DRAWN = 3;
 

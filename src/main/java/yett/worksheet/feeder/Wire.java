@@ -103,10 +103,7 @@ final class Wire {
     return new Output.Wording("allowed", "").by(v -> allowed(chosen(v)));
   }
 
-  /**
-   * Statements for a wire that is too thin for the value {@code carried}, whatever its voltage
-   * drop.
-   */
+  /** Statements for a wire too thin for what it has to carry, whatever its voltage drop. */
   static Statement[] tooThin() {
     return new Statement[] {
       when(
