@@ -86,7 +86,7 @@ record CallPolicy(Present present, SiteFacts sites) {
     if (check == null || present.answer(check.id()).filter(Answer::tells).isEmpty()) {
       return false;
     }
-    int outcome = check.outcomes().stream().map(Check.Outcome::id).toList().indexOf(seen.outcome());
+    int outcome = check.indexOf(seen.outcome());
     return outcome > 0
         && repair.removes().keySet().stream()
             .map(check.likelihood()::get)
@@ -147,11 +147,30 @@ record CallPolicy(Present present, SiteFacts sites) {
     }
     boolean found = Arrays.stream(present.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
     double worth = found ? HELPS_OFTEN : WORTH_ASKING;
+    List<Try> tries = tries();
     Set<String> open = work.checks(false);
     return present.base.checks().values().stream()
-        .filter(c -> open.contains(c.id()) && help(c) >= worth)
-        .max(Comparator.comparingDouble(this::help).thenComparing(c -> -c.minutes()))
-        .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+        .filter(c -> open.contains(c.id()))
+        .map(c -> new Helpful(c, help(c, tries)))
+        .filter(h -> h.help() >= worth)
+        .max(Comparator.comparingDouble(Helpful::help).thenComparing(h -> -h.check().minutes()))
+        .map(h -> steps.ask(h.check(), Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+  }
+
+  private record Helpful(Check check, double help) {}
+
+  /**
+   * A repair that the caller may do.
+   *
+   * @param chance that it removes something if nothing more is asked
+   */
+  private record Try(Repair repair, double chance) {}
+
+  private List<Try> tries() {
+    return present.base.repairs().values().stream()
+        .filter(r -> r.who() == present.role())
+        .map(r -> new Try(r, present.chance(r)))
+        .toList();
   }
 
   /**
@@ -160,21 +179,19 @@ record CallPolicy(Present present, SiteFacts sites) {
    * that repair is not possible now because a danger is not excluded or everything is wet: then the
    * look saves the technician the search.
    */
-  private double help(Check check) {
-    List<Repair> repairs =
-        present.base.repairs().values().stream().filter(r -> r.who() == present.role()).toList();
+  private double help(Check check, List<Try> tries) {
     double help = 0;
     for (int o = 1; o < check.outcomes().size(); o++) {
       int outcome = o;
       double seen = chance(check, outcome, cause -> 1) + check.otherwise()[o];
-      help += repairs.stream().mapToDouble(r -> added(check, outcome, seen, r)).max().orElse(0);
+      help += tries.stream().mapToDouble(t -> added(check, outcome, seen, t)).max().orElse(0);
     }
     return help;
   }
 
-  private double added(Check check, int outcome, double seen, Repair repair) {
-    double with = chance(check, outcome, c -> repair.removes().getOrDefault(c, 0.0));
-    return with >= POINTS_TO * seen ? Math.max(0, with - seen * present.chance(repair)) : 0;
+  private double added(Check check, int outcome, double seen, Try without) {
+    double with = chance(check, outcome, c -> without.repair().removes().getOrDefault(c, 0.0));
+    return with >= POINTS_TO * seen ? Math.max(0, with - seen * without.chance()) : 0;
   }
 
   /**

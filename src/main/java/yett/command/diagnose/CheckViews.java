@@ -31,17 +31,26 @@ record CheckViews(RuleBase base, CautionViews cautions) {
       occasion(step.occasion()).ifPresent(blocks::add);
     }
     blocks.add(Block.paragraph(Text.strong(check.ask())));
+    List<Block.Row> rows = howAndUsual(step);
+    rows.addAll(ForceEntry.rows(check, moment));
+    blocks.add(new Block.Rows(rows));
+    blocks.addAll(cautions.written(step.cautions()));
+    blocks.add(answers(step, moment));
+    return blocks;
+  }
+
+  /**
+   * How a check is made, and what it usually reads on this gate; rows to which more can be added.
+   */
+  static List<Block.Row> howAndUsual(Step.Ask step) {
+    Check check = step.check();
     List<Block.Row> rows = new ArrayList<>();
     if (!check.how().isEmpty()) {
       rows.add(Block.row("How", check.how()));
     }
     step.expectation()
         .ifPresent(e -> rows.add(Block.row("Usual", UsualRangeWords.reasoned(check, e))));
-    rows.addAll(ForceEntry.rows(check, moment));
-    blocks.add(new Block.Rows(rows));
-    blocks.addAll(cautions.written(step.cautions()));
-    blocks.add(answers(step, moment));
-    return blocks;
+    return rows;
   }
 
   /** Why the check comes up, if for another reason than what it tells. */

@@ -15,7 +15,6 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.wording.Figures;
 import yett.wording.InspectionWords;
-import yett.wording.UsualRangeWords;
 import yett.wording.Wording;
 
 /** The screens of an inspection: what is asked at one place, and the verdict on the answers. */
@@ -42,12 +41,7 @@ record InspectionViews(RuleBase base, CautionViews cautions) {
                 + " · "
                 + inspection.progress()));
     blocks.add(Block.paragraph(Text.strong(check.ask())));
-    List<Block.Row> rows = new ArrayList<>();
-    if (!check.how().isEmpty()) {
-      rows.add(Block.row("How", check.how()));
-    }
-    step.expectation()
-        .ifPresent(e -> rows.add(Block.row("Usual", UsualRangeWords.reasoned(check, e))));
+    List<Block.Row> rows = CheckViews.howAndUsual(step);
     words(moment).baseline(check).ifPresent(b -> rows.add(Block.row("Baseline", b)));
     words(moment).sinceBaseline(check).ifPresent(l -> rows.add(Block.row("Last", l)));
     words(moment).trend(check).ifPresent(t -> rows.add(Block.row("Trend", t)));

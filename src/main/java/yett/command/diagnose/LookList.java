@@ -91,13 +91,13 @@ final class LookList {
         }
         continue;
       }
-      if (isHeardElsewhere(looks, line)) {
+      RoundLine.Heard heard = RoundLine.read(looks, line);
+      if (isHeardElsewhere(looks, line, heard)) {
         if (sitting.moment() != moment) {
           return;
         }
         continue;
       }
-      RoundLine.Heard heard = RoundLine.read(looks, line);
       said.putAll(heard.said());
       if (heard.complaints().isEmpty()) {
         if (answers.complete(moment, looks, said)) {
@@ -125,11 +125,11 @@ final class LookList {
   }
 
   /** Hears words that answer no look, or share only one word with an outcome; false if none fit. */
-  private boolean isHeardElsewhere(List<Check> looks, String line) {
+  private boolean isHeardElsewhere(List<Check> looks, String line, RoundLine.Heard heard) {
     boolean numbered = line.strip().matches("[?-]?\\s*\\d.*");
     String words =
         numbered ? line.replaceAll("[?-]?\\d+[a-z]?\\b|[,;]", " ").strip() : line.strip();
-    boolean answers = numbered && RoundLine.read(looks, line).complaints().isEmpty();
+    boolean answers = numbered && heard.complaints().isEmpty();
     boolean elsewhere =
         words.contains(" ")
             && (!answers || wishes.volunteered().isDanger(words))
