@@ -145,23 +145,12 @@ public final class CheckTable {
    * at either end.
    */
   double[] mixed(Lattice lattice, double[] weights) {
-    int last = outcomes() - 1;
     double[] mixed = new double[lattice.size()];
-    int only = onlyStep(weights);
-    if (only >= 0) {
-      cumulative(lattice, only, mixed);
-      double step = weights[only] - weights[only + 1];
-      for (int h = 0; h < mixed.length; h++) {
-        mixed[h] = Math.max(0, weights[last] + step * mixed[h]);
-      }
-      return mixed;
-    }
-    Arrays.fill(mixed, weights[last]);
-    double[] cumulative = null;
-    for (int y = 0; y < last; y++) {
+    double[] cumulative = new double[lattice.size()];
+    Arrays.fill(mixed, weights[outcomes() - 1]);
+    for (int y = 0; y < outcomes() - 1; y++) {
       double step = weights[y] - weights[y + 1];
       if (step != 0) {
-        cumulative = cumulative == null ? new double[mixed.length] : cumulative;
         cumulative(lattice, y, cumulative);
         for (int h = 0; h < mixed.length; h++) {
           mixed[h] += step * cumulative[h];
@@ -169,23 +158,9 @@ public final class CheckTable {
       }
     }
     for (int h = 0; h < mixed.length; h++) {
-      mixed[h] = Math.max(0, mixed[h]);
+      mixed[h] = Math.max(0, mixed[h]); // rounding
     }
     return mixed;
-  }
-
-  /** The outcome after which the weights change, if they do so only once; else -1. */
-  private static int onlyStep(double[] weights) {
-    int only = -1;
-    for (int y = 0; y < weights.length - 1; y++) {
-      if (weights[y] != weights[y + 1]) {
-        if (only >= 0) {
-          return -1;
-        }
-        only = y;
-      }
-    }
-    return only;
   }
 
   private void cumulative(Lattice lattice, int outcome, double[] into) {

@@ -46,17 +46,24 @@ public final class Judgement {
   /**
    * Answers that were judged by an earlier usual range, each by event number with that judgement.
    */
-  private final Map<Long, Judgement> then = new HashMap<>();
+  private final Map<Long, Judgement> then;
 
-  private Optional<Judgement> beside = Optional.empty();
+  private final Optional<Judgement> beside;
 
-  private Judgement(List<Conclusion> sorted) {
+  private Judgement(
+      List<Conclusion> sorted, Map<Long, Judgement> then, Optional<Judgement> beside) {
     this.conclusions = List.copyOf(sorted);
+    this.then = Map.copyOf(then);
+    this.beside = beside;
     conclusions.forEach(c -> byKind.computeIfAbsent(c.getClass(), k -> new ArrayList<>()).add(c));
   }
 
   /** A judgement with these conclusions; fast if most are in order already. */
   public static Judgement of(List<Conclusion> conclusions) {
+    return of(conclusions, Map.of());
+  }
+
+  private static Judgement of(List<Conclusion> conclusions, Map<Long, Judgement> then) {
     List<Conclusion> sorted = new ArrayList<>(conclusions);
     sorted.sort(ORDER);
     List<Conclusion> once = new ArrayList<>(sorted.size());
@@ -65,7 +72,7 @@ public final class Judgement {
         once.add(conclusion);
       }
     }
-    return new Judgement(once);
+    return new Judgement(once, then, Optional.empty());
   }
 
   public List<Conclusion> conclusions() {
@@ -77,14 +84,12 @@ public final class Judgement {
     if (events.isEmpty()) {
       return this;
     }
-    Judgement less =
-        new Judgement(
-            conclusions.stream()
-                .filter(c -> !(c instanceof Finding f && events.contains(f.event())))
-                .toList());
-    less.then.putAll(then);
-    less.beside = beside;
-    return less;
+    return new Judgement(
+        conclusions.stream()
+            .filter(c -> !(c instanceof Finding f && events.contains(f.event())))
+            .toList(),
+        then,
+        beside);
   }
 
   /**
@@ -95,17 +100,12 @@ public final class Judgement {
   public Judgement judgedThen(Map<Long, Judgement> then) {
     List<Conclusion> all = new ArrayList<>(without(then.keySet()).conclusions);
     then.forEach((event, judged) -> judged.finding(event).ifPresent(all::add));
-    Judgement judgement = of(all);
-    judgement.then.putAll(then);
-    return judgement;
+    return of(all, then);
   }
 
   /** A copy with a second judgement of the same answers, used only by {@link #changed}. */
   public Judgement beside(Judgement other) {
-    Judgement judgement = new Judgement(conclusions);
-    judgement.then.putAll(then);
-    judgement.beside = Optional.of(other);
-    return judgement;
+    return new Judgement(conclusions, then, Optional.of(other));
   }
 
   /**
