@@ -124,6 +124,17 @@ class SafeStatesTest {
   }
 
   @Test
+  void a_gate_that_is_tried_with_its_cover_off_is_found() {
+    RuleBase open =
+        altered(
+            "safety/set-ups.yaml",
+            "excludes: [cover-off, locked-off, mains-off-batteries-on, motor-unplugged, drive-free]",
+            "excludes: [locked-off, mains-off-batteries-on, motor-unplugged, drive-free]");
+    assertThat(first(quick(open), Role.TECHNICIAN, (state, step) -> step))
+        .contains("the gate runs with its cover off");
+  }
+
+  @Test
   void a_gate_that_is_switched_on_again_at_the_hand_over_is_found() {
     RuleBase before = altered("safety/set-ups.yaml", "set-up: " + SetUp.OUT_OF_USE, "set-up: left");
     assertThat(first(quick(before), Role.TECHNICIAN, (state, step) -> step))
