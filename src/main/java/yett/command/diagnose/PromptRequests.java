@@ -123,6 +123,7 @@ public final class PromptRequests {
         .filter(this::isOfUse)
         .map(w -> Block.row(w.word(), w.meaning()))
         .forEach(rows::add);
+    sitting.show(CautionViews.full(sitting.moment().step().cautions()));
     sitting.show(
         Block.heading("At every prompt"),
         new Block.Rows(rows),

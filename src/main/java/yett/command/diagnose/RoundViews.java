@@ -23,6 +23,9 @@ import yett.wording.Wording;
 class RoundViews {
   private static final int CAUSES = 2;
 
+  /** Least chance of an ordinary answer that is taken where nothing is said. */
+  private static final double LIKELY = 0.6;
+
   private final RuleBase base;
   private final CautionViews cautions;
   private final MovementViews movements;
@@ -49,7 +52,9 @@ class RoundViews {
       Check check = look.check();
       items.add(
           Block.item(
-              Integer.toString(items.size() + 1), check.ask(), check.outcomes().get(0).text()));
+              Integer.toString(items.size() + 1),
+              check.ask(),
+              isOrdinary(moment, check) ? check.outcomes().get(0).text() : "say which"));
     }
     blocks.add(new Block.Numbered(items));
     blocks.add(
@@ -57,6 +62,14 @@ class RoundViews {
             Text.dim(
                 "3, 3b, 3 words: differs. ?3: cannot tell. -3: not seen. how 3. one: singly.")));
     return blocks;
+  }
+
+  /**
+   * Whether the ordinary answer counts where nothing is said. It does not if what was told makes it
+   * doubtful, such as "as fast as ever" of a gate that was reported slow: then the look is asked.
+   */
+  static boolean isOrdinary(Moment moment, Check check) {
+    return moment.belief().predict(check.id())[0] >= LIKELY;
   }
 
   /** The text under the heading: why the round comes up. */

@@ -110,6 +110,19 @@ class LookListTest {
   }
 
   @Test
+  void words_that_match_no_one_answer_are_asked_for_that_look_alone_and_kept() {
+    typed.type("2 mauve and crooked", "b", "yes", "save");
+
+    assertThat(typed.screen())
+        .contains(
+            "2: \"mauve and crooked\" is kept as a remark. Which is it? " + looks.get(1).ask());
+    assertThat(answers().get(looks.get(0).id())).isEqualTo(ordinary(0));
+    assertThat(answers().get(looks.get(1).id())).isEqualTo(outcome(1, 1));
+    assertThat(fresh())
+        .contains(new Event.Noted("mauve and crooked", Optional.of(looks.get(1).id())));
+  }
+
+  @Test
   void what_was_understood_of_a_line_is_kept_while_the_rest_is_asked_again() {
     typed.type("?1, quixotic");
     assertThat(fresh()).isEmpty();
