@@ -103,12 +103,13 @@ final class Invariants {
         .or(
             () ->
                 found(
-                    mayWatch && !gate.is("watched"), "the gate runs before anybody is at its stop"))
+                    gate.is("uncovered") && OPEN.stream().noneMatch(step.needs()::contains),
+                    "the gate runs with its cover off, for work that does not need it off"))
         .or(
             () ->
                 found(
-                    gate.is("uncovered") && OPEN.stream().noneMatch(step.needs()::contains),
-                    "the gate runs with its cover off, for work that does not need it off"));
+                    mayWatch && !gate.is("watched"),
+                    "the gate runs before anybody is at its stop"));
   }
 
   /** The set-ups in which somebody works in the open operator while the gate can run. */

@@ -125,12 +125,16 @@ class SafeStatesTest {
 
   @Test
   void a_gate_that_is_tried_with_its_cover_off_is_found() {
-    RuleBase open =
-        altered(
-            "safety/set-ups.yaml",
-            "excludes: [cover-off, locked-off, mains-off-batteries-on, motor-unplugged, drive-free]",
-            "excludes: [locked-off, mains-off-batteries-on, motor-unplugged, drive-free]");
-    assertThat(first(quick(open), Role.TECHNICIAN, (state, step) -> step))
+    assertThat(
+            first(
+                Shipped.QUICK,
+                Role.TECHNICIAN,
+                (state, step) ->
+                    step instanceof Step.Leave l
+                            && l.setUp().id().equals(SetUp.COVER_OFF)
+                            && l.purpose().kind() == Purpose.Kind.TRIAL
+                        ? new Step.Retest()
+                        : step))
         .contains("the gate runs with its cover off");
   }
 

@@ -21,7 +21,7 @@ import yett.testing.Size;
  * names its seed; {@code -Dyett.seed=…} repeats that case alone.
  */
 class SafetyPropertiesTest {
-  private static final int CASES = Size.of(200, 3_000);
+  private static final int CASES = Size.of(230, 3_000);
   private static final int PLANNED_CASES = Size.of(2, 30);
   private static final int CALLS = Size.of(30, 250);
 

@@ -10,6 +10,7 @@ import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Answer;
 import yett.interview.Moment;
+import yett.interview.Ordinary;
 import yett.interview.Prospects;
 import yett.interview.Step;
 import yett.interview.Trail;
@@ -22,9 +23,6 @@ import yett.wording.Wording;
 /** Shows a round of looks, all on one screen of 80 by 24 characters. */
 class RoundViews {
   private static final int CAUSES = 2;
-
-  /** Least chance of an ordinary answer that is taken where nothing is said. */
-  private static final double LIKELY = 0.6;
 
   private final RuleBase base;
   private final CautionViews cautions;
@@ -64,12 +62,8 @@ class RoundViews {
     return blocks;
   }
 
-  /**
-   * Whether the ordinary answer counts where nothing is said. It does not if what was told makes it
-   * doubtful, such as "as fast as ever" of a gate that was reported slow: then the look is asked.
-   */
   static boolean isOrdinary(Moment moment, Check check) {
-    return moment.belief().predict(check.id())[0] >= LIKELY;
+    return Ordinary.isTaken(moment.belief(), check.id());
   }
 
   /** The text under the heading: why the round comes up. */
