@@ -41,6 +41,9 @@ class FollowUpRulesTest extends ShownByExamples {
         example(
             "a detector is not reset again after work on its loop", done("mend-loop-splice", 1)),
         example(
+            "what keeps the batteries from being charged comes before new ones",
+            read(1, "charging-voltage", "24.1 V")),
+        example(
             "batteries that have just been charged are not charged again",
             done("charge-batteries", 1),
             read(2, 1, Role.TECHNICIAN, "charging-voltage", "27.4 V")),

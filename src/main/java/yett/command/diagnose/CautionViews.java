@@ -45,9 +45,7 @@ public final class CautionViews {
 
   /** The cautions for somebody who is about to enter a set-up. */
   List<Block> entering(String setUp, List<Caution> cautions) {
-    Set<String> then = new HashSet<>(inForce.get());
-    then.add(setUp);
-    return written(cautions, Set.copyOf(then));
+    return written(cautions, Set.of(setUp));
   }
 
   private List<Block> written(List<Caution> cautions, Set<String> setUps) {

@@ -123,13 +123,13 @@ public final class PromptRequests {
         .filter(this::isOfUse)
         .map(w -> Block.row(w.word(), w.meaning()))
         .forEach(rows::add);
-    sitting.show(CautionViews.full(sitting.moment().step().cautions()));
     sitting.show(
         Block.heading("At every prompt"),
         new Block.Rows(rows),
         Block.paragraph(
             "Answers: a number from the list, words from an answer, or a reading such as 24.3"
                 + " V, 7 1/2 in, 190 mm; a number without a unit is taken in the unit asked for."));
+    sitting.show(CautionViews.full(sitting.moment().step().cautions()));
   }
 
   /**

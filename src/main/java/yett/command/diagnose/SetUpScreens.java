@@ -48,7 +48,7 @@ final class SetUpScreens {
       SetUp setUp = step.setUp();
       showBriefly(
           sitting.views().entering(step),
-          inForce(""),
+          inForce(step.instead()),
           setUp.enterAgain(),
           setUp.enter(),
           step.done());
@@ -61,7 +61,8 @@ final class SetUpScreens {
     List<Block> what = sitting.views().leave(step);
     if (done.contains(key)) {
       SetUp setUp = step.setUp();
-      showBriefly(what, inForce(setUp.id()), setUp.leaveAgain(), setUp.leave(), step.done());
+      showBriefly(
+          what, inForce(List.of(setUp.id())), setUp.leaveAgain(), setUp.leave(), step.done());
     } else {
       steps(key, what, step.setUp().leave(), step.done());
     }
@@ -91,10 +92,13 @@ final class SetUpScreens {
     confirm(steps, true, event);
   }
 
-  private Optional<String> inForce(String left) {
+  /**
+   * @param left set-ups that this step ends
+   */
+  private Optional<String> inForce(List<String> left) {
     String names =
         sitting.moment().state().work().setUps().stream()
-            .filter(id -> !id.equals(left))
+            .filter(id -> !left.contains(id))
             .map(id -> sitting.base().setUps().get(id).name().toLowerCase(Locale.ROOT))
             .collect(Collectors.joining("; "));
     return names.isEmpty() ? Optional.empty() : Optional.of(names);

@@ -16,12 +16,19 @@ class SetUpScreensTest extends TechniciansCase {
   private static final SetUp LOCKED_OFF = Shipped.BASE.setUps().get("locked-off");
 
   private void enterTwice(String... lines) {
+    enterTwice(List.of(), lines);
+  }
+
+  private void enterTwice(List<String> instead, String... lines) {
     Step.Enter step =
         new Step.Enter(
             LOCKED_OFF,
             Shipped.BASE.cautionsFor(LOCKED_OFF.hazards()),
-            new Purpose(Purpose.Kind.OPEN, ""));
+            new Purpose(Purpose.Kind.OPEN, ""),
+            false,
+            instead);
     try (OpenCase open = typed.open()) {
+      instead.forEach(id -> open.record(new Event.SetUpEntered(id, "")));
       Sitting sitting = typed.sitting(open, lines);
       SetUpScreens screens =
           new SetUpScreens(sitting, new Questions(sitting, new PromptRequests(sitting)));
@@ -47,6 +54,13 @@ class SetUpScreensTest extends TechniciansCase {
     assertThat(typed.stored())
         .containsExactly(
             new Event.SetUpEntered("locked-off", ""), new Event.SetUpEntered("locked-off", ""));
+  }
+
+  /** The cover stays off, but not the power. */
+  @Test
+  void what_a_set_up_replaces_is_no_longer_in_force() {
+    enterTwice(List.of("cover-off"), "", "done", "done");
+    assertThat(typed.screen()).doesNotContain("Still in force: cover off");
   }
 
   @Test
