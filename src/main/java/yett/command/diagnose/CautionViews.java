@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.console.SignalWord;
+import yett.interview.Step;
 import yett.knowledge.Caution;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;
@@ -44,8 +45,11 @@ public final class CautionViews {
   }
 
   /** The cautions for somebody who is about to enter a set-up. */
-  List<Block> entering(String setUp, List<Caution> cautions) {
-    return written(cautions, Set.of(setUp));
+  List<Block> entering(Step.Enter step) {
+    Set<String> then = new HashSet<>(inForce.get());
+    step.instead().forEach(then::remove);
+    then.add(step.setUp().id());
+    return written(step.cautions(), Set.copyOf(then));
   }
 
   private List<Block> written(List<Caution> cautions, Set<String> setUps) {

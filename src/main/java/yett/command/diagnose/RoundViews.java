@@ -137,6 +137,7 @@ class RoundViews {
             .filter(m -> base.checks().get(m.subject()).indexOf(m.words()) != 0)
             .map(m -> Wording.meaning(base.checks().get(m.subject()), m.words()))
             .collect(Collectors.joining("; "));
+    String usual = moves.size() < round.looks().size() ? "the others as usual" : "all as usual";
     Trail.Move last = moves.get(moves.size() - 1);
     Trail.Move all =
         new Trail.Move(
@@ -150,7 +151,7 @@ class RoundViews {
     blocks.add(
         Block.paragraph(
             Text.of("Understood as: ")
-                .and(Text.strong(unusual.isEmpty() ? "all as usual" : unusual))
+                .and(Text.strong(unusual.isEmpty() ? usual : unusual))
                 .and(". " + movements.movement(all, after))));
     blocks.addAll(movements.news(before, after));
     return blocks;

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import yett.console.Block;
+import yett.interview.Purpose;
+import yett.interview.Step;
 import yett.knowledge.Caution;
 import yett.testing.Shipped;
 
@@ -37,7 +39,9 @@ class CautionViewsTest {
   /** A leaf that is watched, then one beside an open cabinet. */
   @Test
   void in_another_state_of_the_work_they_are_read_again() {
-    views.entering("gate-running", RUN);
+    views.entering(
+        new Step.Enter(
+            Shipped.BASE.setUps().get("gate-running"), RUN, new Purpose(Purpose.Kind.TRIAL, "")));
     inForce.add("gate-running");
     assertThat(views.written(RUN)).hasSize(1);
     inForce.add("cover-off");

@@ -97,6 +97,7 @@ class LookListTest {
 
     assertThat(answers().get(looks.get(0).id())).isEqualTo(outcome(0, 1));
     assertThat(answers().get(looks.get(1).id())).isEqualTo(new Answer.CannotTell());
+    assertThat(typed.screen()).doesNotContain("all as usual");
   }
 
   /** They share a word with that answer only; elsewhere they might mean anything. */
