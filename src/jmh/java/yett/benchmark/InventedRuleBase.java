@@ -84,6 +84,8 @@ final class InventedRuleBase {
               excludes,
               List.of("do"),
               List.of("undo"),
+              List.of(),
+              List.of(),
               "invented"));
     }
     return new RuleBase(

@@ -1,5 +1,6 @@
 package yett.interview;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -79,8 +80,13 @@ final class SetUpSteps {
         new Step.Mend(repair, base.cautionsFor(repair.hazards()), plan, occasion));
   }
 
+  /** Tries the gate under watch, its covers on: what was open for a check is closed first. */
   Step retest() {
-    return ready(running(), Purpose.of(Purpose.Kind.TRIAL), new Step.Retest());
+    List<String> needs = new ArrayList<>(running());
+    if (base.setUps().containsKey(SetUp.COVERS_ON)) {
+      needs.add(SetUp.COVERS_ON);
+    }
+    return ready(needs, Purpose.of(Purpose.Kind.TRIAL), new Step.Retest());
   }
 
   /** Leaves an unproved gate locked and barred, if this person may lock it; then the given step. */

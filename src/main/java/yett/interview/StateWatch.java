@@ -38,6 +38,7 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
     }
     if (makesRun(step)) {
       run();
+      covered(step);
     }
     if (isWork(step)) {
       require(plain.unseen.isEmpty(), "work goes on in %s, and nobody saw to it", plain.unseen);
@@ -83,6 +84,17 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
       require(!role.may(running.who()) || watched, "the gate runs and nobody is at its stop");
       plain.inForce.forEach(
           s -> require(!running.excludes().contains(s), "the gate is to run in %s", s));
+    }
+  }
+
+  /** Checks that the gate runs with its covers on, unless the work is in the open operator. */
+  private void covered(Step step) {
+    SetUp covers = base.setUps().get(SetUp.COVERS_ON);
+    if (covers != null) {
+      plain.inForce.stream()
+          .filter(covers.excludes()::contains)
+          .forEach(
+              s -> require(step.needs().contains(s), "the gate is to run in %s for no reason", s));
     }
   }
 

@@ -77,6 +77,11 @@ public sealed interface Step {
     return List.of();
   }
 
+  /** What to be careful about in this step, before it is done; empty if it has no hazards. */
+  default List<Caution> cautions() {
+    return List.of();
+  }
+
   /** The alternatives with their values, where the plan chose the step. */
   default Optional<Advice> advice() {
     return Optional.empty();

@@ -187,6 +187,8 @@ record CardReader(Fields fields, String id) {
         fields.texts("excludes"),
         fields.texts("enter"),
         fields.texts("leave"),
+        fields.texts("enter-again"),
+        fields.texts("leave-again"),
         fields.text("source"));
   }
 

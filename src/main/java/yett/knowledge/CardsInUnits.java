@@ -45,6 +45,8 @@ record CardsInUnits(Units units) {
         s.excludes(),
         units.in(s.enter()),
         units.in(s.leave()),
+        units.in(s.enterAgain()),
+        units.in(s.leaveAgain()),
         s.source());
   }
 

@@ -178,6 +178,7 @@ final class CrossCheck {
             });
     checkAllowed(kind, check.id(), check.who(), check.needs());
     checkPossibleTogether(kind, check.id(), check.needs());
+    checkCovers(kind, check.id(), check.needs());
     check.place().ifPresent(place -> checkPlace(kind, check, place));
   }
 
@@ -207,6 +208,7 @@ final class CrossCheck {
     conditions("repair", repair.id(), repair.onlyIf());
     checkAllowed("repair", repair.id(), repair.who(), repair.needs());
     checkPossibleTogether("repair", repair.id(), repair.needs());
+    checkCovers("repair", repair.id(), repair.needs());
   }
 
   private void question(SiteQuestion question) {
@@ -288,6 +290,24 @@ final class CrossCheck {
           "live-mains-part",
           "work on a mains part is done locked off and proved dead",
           "Add \"" + SetUp.LOCKED_OFF + "\" to \"needs\", or leave out \"mains-part\".");
+    }
+  }
+
+  /** Checks that a card for a running gate says whether its covers are on. */
+  private void checkCovers(String kind, String id, List<String> needs) {
+    SetUp covers = base.setUps().get(SetUp.COVERS_ON);
+    boolean runs = needs.contains(SetUp.GATE_RUNNING) || needs.contains(SetUp.ABLE_TO_RUN);
+    if (runs
+        && covers != null
+        && !needs.contains(covers.id())
+        && needs.stream().noneMatch(covers.excludes()::contains)) {
+      problem(
+          kind,
+          id,
+          "needs",
+          "cover-not-said",
+          "the gate is run, and nothing says whether its cover is on",
+          "Add \"" + covers.id() + "\", or the set-up in which the cover is off.");
     }
   }
 

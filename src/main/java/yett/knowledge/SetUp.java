@@ -9,6 +9,9 @@ import java.util.List;
  * @param excludes set-ups that cannot be in force at the same time
  * @param enter steps to confirm on the way in, in order
  * @param leave steps to confirm on the way out, in order
+ * @param enterAgain the steps on the way in, each in a few words, for somebody who has just done
+ *     them; the steps themselves where the card has no shorter ones
+ * @param leaveAgain the same for the way out
  */
 public record SetUp(
     String id,
@@ -21,8 +24,15 @@ public record SetUp(
     List<String> excludes,
     List<String> enter,
     List<String> leave,
+    List<String> enterAgain,
+    List<String> leaveAgain,
     String source)
     implements Card {
+
+  public SetUp {
+    enterAgain = enterAgain.isEmpty() ? enter : enterAgain;
+    leaveAgain = leaveAgain.isEmpty() ? leave : leaveAgain;
+  }
 
   /**
    * The set-up in which the gate is tried. A rule base without it tries the gate without a set-up.

@@ -209,7 +209,7 @@ public final class Planner {
         checks,
         repairs,
         workshop,
-        workshop.state(List.of(SetUp.GATE_RUNNING)),
+        workshop.state(List.of(SetUp.GATE_RUNNING, SetUp.COVERS_ON)),
         RETEST_MINUTES,
         options.call() ? planning.visit() : planning.handOver(),
         planning.callBack(),

@@ -103,9 +103,17 @@ final class Invariants {
         .or(
             () ->
                 found(
+                    gate.is("uncovered") && OPEN.stream().noneMatch(step.needs()::contains),
+                    "the gate runs with its cover off, for work that does not need it off"))
+        .or(
+            () ->
+                found(
                     mayWatch && !gate.is("watched"),
                     "the gate runs before anybody is at its stop"));
   }
+
+  /** The set-ups in which somebody works in the open operator while the gate can run. */
+  private static final List<String> OPEN = List.of("cover-off", "mains-off-batteries-on");
 
   private static boolean makesRun(Step step) {
     return step instanceof Step.Retest

@@ -124,6 +124,21 @@ class SafeStatesTest {
   }
 
   @Test
+  void a_gate_that_is_tried_with_its_cover_off_is_found() {
+    assertThat(
+            first(
+                Shipped.QUICK,
+                Role.TECHNICIAN,
+                (state, step) ->
+                    step instanceof Step.Leave l
+                            && l.setUp().id().equals(SetUp.COVER_OFF)
+                            && l.purpose().kind() == Purpose.Kind.TRIAL
+                        ? new Step.Retest()
+                        : step))
+        .contains("the gate runs with its cover off");
+  }
+
+  @Test
   void a_gate_that_is_switched_on_again_at_the_hand_over_is_found() {
     RuleBase before = altered("safety/set-ups.yaml", "set-up: " + SetUp.OUT_OF_USE, "set-up: left");
     assertThat(first(quick(before), Role.TECHNICIAN, (state, step) -> step))

@@ -22,6 +22,10 @@ import yett.testing.Size;
  */
 class SafetyPropertiesTest {
   private static final int CASES = Size.of(200, 3_000);
+
+  /** Chosen so that the cases of the usual run, too, come upon every check there is. */
+  private static final int FIRST = 151;
+
   private static final int PLANNED_CASES = Size.of(2, 30);
   private static final int CALLS = Size.of(30, 250);
 
@@ -32,7 +36,7 @@ class SafetyPropertiesTest {
 
   @Test
   void nothing_unsafe_comes_up_whatever_the_plan_chooses() {
-    seeds(1, CASES).forEach(seed -> walk(Shipped.QUICK, new AnyAdviser(seed), seed));
+    seeds(FIRST, CASES).forEach(seed -> walk(Shipped.QUICK, new AnyAdviser(seed), seed));
     assertNoFailures();
     if (Long.getLong("yett.seed") == null) {
       assertThat(stops).as("cases with a stop").hasValueGreaterThan(CASES / 20);

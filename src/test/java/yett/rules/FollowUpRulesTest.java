@@ -37,6 +37,16 @@ class FollowUpRulesTest extends ShownByExamples {
             new Fact.ComplaintsTaken(),
             said(1, "runs-on-batteries", "runs")),
         example("an alarm that was reported is not asked about", complained("alarm-sounds")),
+        example("a gate that was reset is not reset once more to see", done("reset-lockout", 1)),
+        example(
+            "a detector is not reset again after work on its loop", done("mend-loop-splice", 1)),
+        example(
+            "what keeps the batteries from being charged comes before new ones",
+            read(1, "charging-voltage", "24.1 V")),
+        example(
+            "batteries that have just been charged are not charged again",
+            done("charge-batteries", 1),
+            read(2, 1, Role.TECHNICIAN, "charging-voltage", "27.4 V")),
         example(
             "a gate that was seen to run to both ends is not asked whether it runs",
             new Fact.ComplaintsTaken(),
@@ -231,6 +241,19 @@ class FollowUpRulesTest extends ShownByExamples {
         .containsExactly(
             "By 2.8 A over 200 m the feeder wants at least 8 AWG. If it has that, look for a bad"
                 + " joint or another load.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"27.4 V, true", "24.8 V, false"})
+  void batteries_are_charged_again_only_if_the_charge_is_not_kept_up(String reading, boolean kept) {
+    assertThat(
+            Rules.judge(
+                    done("charge-batteries", 1),
+                    read(2, 1, Role.TECHNICIAN, "charging-voltage", reading),
+                    done("replace-charger", 2))
+                .unavailable()
+                .contains("charge-batteries"))
+        .isEqualTo(kept);
   }
 
   @Test

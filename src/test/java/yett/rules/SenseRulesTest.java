@@ -58,6 +58,9 @@ class SenseRulesTest extends ShownByExamples {
     return Stream.of(
         example("a gate that stands still has no speed and no stopping place", STANDS_STILL),
         example(
+            "the gap of a marker is asked once somebody has seen that there is one",
+            new Fact.ComplaintsTaken()),
+        example(
             "which way a marker faces is asked once somebody has seen that there is one",
             new Fact.ComplaintsTaken()),
         example(

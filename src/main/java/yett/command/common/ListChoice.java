@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Finds the entries of a list that a typed line names. */
@@ -107,14 +108,29 @@ public final class ListChoice {
         .toList();
   }
 
-  /** The texts that share the most of the line's longer words, and at least half of them. */
+  /** Words that turn a sentence round. */
+  private static final Pattern NOT =
+      Pattern.compile("\\b(?:no|not|none|never|nothing|nobody|neither|without|cannot)\\b|n't\\b");
+
+  private static boolean isNegated(String text) {
+    return NOT.matcher(text.replace('\u2019', '\'')).find();
+  }
+
+  /**
+   * The texts that share the most of the line's longer words, and at least half of them. Words that
+   * say that something is not so never mean a text that says that it is, nor the reverse.
+   */
   private static List<Integer> mostWordsInCommon(String text, List<String> texts) {
     List<String> words =
         Arrays.stream(text.split("[^\\p{L}\\p{N}]+")).filter(w -> w.length() >= 4).toList();
     long[] common =
         texts.stream()
             .map(t -> t.toLowerCase(Locale.ROOT))
-            .mapToLong(t -> words.stream().filter(w -> beginsAWord(t, w)).count())
+            .mapToLong(
+                t ->
+                    isNegated(t) == isNegated(text)
+                        ? words.stream().filter(w -> beginsAWord(t, w)).count()
+                        : 0)
             .toArray();
     long most = Arrays.stream(common).max().orElse(0);
     return IntStream.range(0, common.length)

@@ -5,32 +5,86 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.console.SignalWord;
+import yett.interview.Step;
 import yett.knowledge.Caution;
 import yett.knowledge.RuleBase;
+import yett.wording.Wording;
 
-/** Shows cautions: in full the first time in a sitting, afterwards as a reminder. */
+/**
+ * Shows cautions: in full the first time in a state of the work, afterwards as one line that says
+ * for which hazards they still hold.
+ */
 public final class CautionViews {
   private final RuleBase base;
+  private final Supplier<Set<String>> inForce;
 
-  /** Cautions that were shown in full. */
-  private final Set<String> cautioned = new HashSet<>();
+  /** Cautions that were shown in full, each with the set-ups that were in force. */
+  private final Set<Shown> shown = new HashSet<>();
+
+  private record Shown(String caution, Set<String> setUps) {}
 
   public CautionViews(RuleBase base) {
+    this(base, Set::of);
+  }
+
+  /**
+   * @param inForce ids of the set-ups in force now
+   */
+  CautionViews(RuleBase base, Supplier<Set<String>> inForce) {
     this.base = base;
+    this.inForce = inForce;
   }
 
   /** The cautions for a person who reads them on the screen. */
   public List<Block> written(List<Caution> cautions) {
+    return written(cautions, Set.copyOf(inForce.get()));
+  }
+
+  /** The cautions for somebody who is about to enter a set-up. */
+  List<Block> entering(Step.Enter step) {
+    Set<String> then = new HashSet<>(inForce.get());
+    step.instead().forEach(then::remove);
+    then.add(step.setUp().id());
+    return written(step.cautions(), Set.copyOf(then));
+  }
+
+  private List<Block> written(List<Caution> cautions, Set<String> setUps) {
     List<Block> blocks = new ArrayList<>();
+    List<Caution> again = new ArrayList<>();
     for (Caution caution : cautions) {
-      boolean first = cautioned.add(caution.id());
-      blocks.add(
-          Block.signal(
-              SignalWord.valueOf(caution.word().name()), first ? caution.text() : caution.avoid()));
+      if (shown.add(new Shown(caution.id(), setUps))) {
+        blocks.addAll(full(List.of(caution)));
+      } else {
+        again.add(caution);
+      }
+    }
+    if (!again.isEmpty()) {
+      blocks.add(reminder(again));
     }
     return blocks;
+  }
+
+  /** The cautions in full, whether they were shown before or not. */
+  static List<Block> full(List<Caution> cautions) {
+    return cautions.stream()
+        .map(c -> Block.signal(SignalWord.valueOf(c.word().name()), c.text()))
+        .toList();
+  }
+
+  private static Block reminder(List<Caution> again) {
+    Caution.Word gravest = again.stream().map(Caution::word).min(Enum::compareTo).orElseThrow();
+    String hazards =
+        again.stream()
+            .map(c -> Wording.spaced(c.hazard()))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return Block.signal(
+        SignalWord.valueOf(gravest.name()),
+        "What was said still holds: " + hazards + ". ? shows it in full.");
   }
 
   /** The cautions to read out on the telephone, in everyday words, each once. */
@@ -38,7 +92,7 @@ public final class CautionViews {
     Map<String, String> lay = base.telephone().cautions();
     List<Block> blocks = new ArrayList<>();
     for (Caution caution : cautions) {
-      if (cautioned.add(caution.id())) {
+      if (shown.add(new Shown(caution.id(), Set.of()))) {
         String text = lay.getOrDefault(caution.id(), "");
         blocks.add(
             Block.signal(

@@ -11,6 +11,7 @@ import yett.interview.Request;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.wording.StepWords;
+import yett.wording.WhoMay;
 
 /** Shows the checks that are open now, and takes the one next that the person chooses. */
 final class CheckList {
@@ -139,6 +140,11 @@ final class CheckList {
 
   /** Takes a check next, or says why that is not possible. */
   void next(Check check) {
+    if (!moment().state().role().may(check.who())) {
+      String who = WhoMay.words(sitting.base(), check.id(), check.who(), check.hazards());
+      sitting.say("This cannot come next, \"" + check.ask() + "\": it is " + who + ".");
+      return;
+    }
     Interview interview = sitting.open().interview();
     new Request(interview, moment())
         .of(check)

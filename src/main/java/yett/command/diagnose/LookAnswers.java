@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
+import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Moment;
 import yett.knowledge.Check;
@@ -17,14 +18,23 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
    *
    * @param said by position of the look; empty where the look is out of the ordinary and its
    *     outcome is not known yet. The answers are added here
+   * @param besides words about a look, which become remarks; where the look is out of the ordinary
+   *     they match none of its answers, or several
    */
-  boolean complete(Moment moment, List<Check> looks, Map<Integer, Optional<Answer>> said) {
+  boolean complete(
+      Moment moment,
+      List<Check> looks,
+      Map<Integer, Optional<Answer>> said,
+      Map<Integer, String> besides) {
     for (int i = 0; i < looks.size(); i++) {
       Check check = looks.get(i);
-      Optional<Answer> answer =
-          said.containsKey(i)
-              ? said.get(i).or(() -> other(check))
-              : Optional.of(new Answer.Chosen(check.outcomes().get(0).id()));
+      Optional<Answer> answer = said.getOrDefault(i, ordinary(moment, check));
+      if (answer.isEmpty() && besides.containsKey(i)) {
+        sitting.say(
+            (i + 1) + ": " + Words.quoted(besides.get(i)) + " is kept as a remark. Which is it?");
+      } else if (answer.isEmpty() && said.containsKey(i)) {
+        answer = other(check);
+      }
       while (answer.isEmpty() || !new RareAnswer(sitting).isMeant(moment, check, answer.get())) {
         answer = outcome(moment, check);
         if (answer.isEmpty()) {
@@ -34,6 +44,13 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
       said.put(i, answer);
     }
     return true;
+  }
+
+  /** The ordinary answer, where nothing was said and it may be taken for granted. */
+  private static Optional<Answer> ordinary(Moment moment, Check check) {
+    return RoundViews.isOrdinary(moment, check)
+        ? Optional.of(new Answer.Chosen(check.outcomes().get(0).id()))
+        : Optional.empty();
   }
 
   /** The only outcome that is out of the ordinary, if the look has just two. */

@@ -54,6 +54,7 @@ final class LookList {
     Moment moment = sitting.moment();
     List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
     Map<Integer, Optional<Answer>> said = new TreeMap<>();
+    Map<Integer, String> besides = new TreeMap<>();
     remarks.clear();
     sitting.screen(views.round(round, moment));
     while (true) {
@@ -99,8 +100,11 @@ final class LookList {
         continue;
       }
       said.putAll(heard.said());
+      besides.keySet().removeAll(heard.said().keySet());
+      besides.putAll(heard.remarks());
       if (heard.complaints().isEmpty()) {
-        if (answers.complete(moment, looks, said)) {
+        if (answers.complete(moment, looks, said, besides)) {
+          besides.forEach((i, words) -> remarks.add(remark(looks.get(i), words)));
           record(moment, round, said);
         }
         return;
@@ -117,11 +121,15 @@ final class LookList {
       sitting.say("The looks are numbered 1 to " + looks.size() + ".");
       return;
     }
-    remarks.add(new Event.Noted(words, Optional.of(looks.get(number - 1).id())));
+    remarks.add(remark(looks.get(number - 1), words));
     sitting.say(
         "Kept as a remark on "
             + number
             + ". Enter if all are as listed, or the numbers that are not.");
+  }
+
+  private static Event remark(Check look, String words) {
+    return new Event.Noted(words, Optional.of(look.id()));
   }
 
   /** Hears words that answer no look, or share only one word with an outcome; false if none fit. */

@@ -18,7 +18,10 @@ record PlanViews(RuleBase base) {
     blocks.add(Block.heading("Plan of work"));
     blocks.add(
         Block.paragraph(
-            "No further check is worth its time. After each repair the gate is tried."));
+            plan.jobs().size() == 1
+                ? "No further check is worth its time. After the repair the gate is tried."
+                : "No further check is worth its time. After each repair the gate is tried; the"
+                    + " next one follows only if it still fails."));
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
     for (Advice.Job job : plan.jobs()) {
@@ -34,15 +37,18 @@ record PlanViews(RuleBase base) {
   private String particulars(Repair repair, Advice.Job job, int number, Moment moment) {
     List<String> words = new ArrayList<>();
     words.add(Figures.minutes(repair.minutes()));
-    if (number > 1) {
-      words.add(
-          Figures.percent(job.chance()) + " chance that the repairs before it do not cure it");
-    }
     double[] now = moment.belief().remaining();
     repair.removes().keySet().stream()
         .map(id -> now[moment.belief().model().indexOf(id)])
         .max(Double::compare)
-        .ifPresent(chance -> words.add("its cause is " + Figures.percent(chance) + " likely"));
+        .ifPresent(
+            chance -> words.add(Figures.percent(chance) + " that what it puts right is there"));
+    if (number > 1) {
+      words.add(
+          Figures.percent(job.chance())
+              + " that it comes to this, the gate still failing after "
+              + (number == 2 ? "the first" : "those before it"));
+    }
     if (!repair.needs().isEmpty()) {
       words.add(
           repair.needs().stream()

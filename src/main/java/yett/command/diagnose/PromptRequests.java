@@ -129,6 +129,7 @@ public final class PromptRequests {
         Block.paragraph(
             "Answers: a number from the list, words from an answer, or a reading such as 24.3"
                 + " V, 7 1/2 in, 190 mm; a number without a unit is taken in the unit asked for."));
+    sitting.show(CautionViews.full(sitting.moment().step().cautions()));
   }
 
   /**

@@ -61,9 +61,14 @@ public final class Questions {
     if (untold.isPresent()) {
       return untold;
     }
-    if (forces.take(check, line)
-        || wishes.grant(line)
-        || wishes.volunteered().hearElsewhere(check, line)) {
+    if (forces.take(check, line) || wishes.grant(line)) {
+      return Optional.empty();
+    }
+    Optional<WanderingReading> wandering = wandering(check, line);
+    if (wandering.isPresent()) {
+      return new Wandering(sitting).take(check, wandering.get());
+    }
+    if (wishes.volunteered().hearElsewhere(check, line)) {
       return Optional.empty();
     }
     HeardAnswer heard =
@@ -72,6 +77,14 @@ public final class Questions {
       sitting.say(heard.complaint());
     }
     return forces.forbids(check, heard.answer()) ? Optional.empty() : heard.answer();
+  }
+
+  /** The line as a range, if it is no single reading. */
+  private static Optional<WanderingReading> wandering(Check check, String line) {
+    return check
+        .measures()
+        .filter(m -> HeardAnswer.reading(m, line).answer().isEmpty())
+        .flatMap(m -> WanderingReading.of(m, line));
   }
 
   /**

@@ -1,6 +1,7 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,7 @@ final class RoundLine {
   private final List<Check> looks;
   private final Map<Integer, Optional<Answer>> said = new LinkedHashMap<>();
   private final List<String> complaints = new ArrayList<>();
+  private final Map<Integer, String> remarks = new LinkedHashMap<>();
   private Map<Integer, Optional<Answer>> part = Map.of();
   private Optional<Integer> look = Optional.empty();
 
@@ -37,8 +39,11 @@ final class RoundLine {
    * @param said by position of the look; empty where it is out of the ordinary and the line does
    *     not say how
    * @param complaints about the parts of the line that could not be read; these parts are ignored
+   * @param remarks words about a look that say more than its answer, by position; also words that
+   *     match none of its answers, or several
    */
-  record Heard(Map<Integer, Optional<Answer>> said, List<String> complaints) {}
+  record Heard(
+      Map<Integer, Optional<Answer>> said, List<String> complaints, Map<Integer, String> remarks) {}
 
   static Heard read(List<Check> looks, String line) {
     RoundLine reader = new RoundLine(looks);
@@ -50,7 +55,7 @@ final class RoundLine {
     for (String part : text.split("[,;]")) {
       reader.part(part.strip());
     }
-    return new Heard(reader.said, List.copyOf(reader.complaints));
+    return new Heard(reader.said, List.copyOf(reader.complaints), reader.remarks);
   }
 
   /** Reads one part of the line; it counts whole or not at all. */
@@ -150,11 +155,25 @@ final class RoundLine {
       found.answer().ifPresent(a -> part.put(found.look(), Optional.of(a)));
       return found.complaint();
     }
-    Check check = looks.get(position.get());
-    HeardAnswer heard = LookAnswers.of(check, text);
-    heard.answer().ifPresent(a -> part.put(position.get(), Optional.of(a)));
-    return heard.answer().isPresent()
-        ? Optional.empty()
-        : Optional.of((position.get() + 1) + ": " + heard.complaint());
+    HeardAnswer heard = LookAnswers.of(looks.get(position.get()), text);
+    part.put(position.get(), heard.answer());
+    if (heard.answer().isEmpty() && text.matches("[a-z]")) {
+      part.remove(position.get());
+      return Optional.of((position.get() + 1) + ": " + heard.complaint());
+    }
+    if (!isWhole(looks.get(position.get()), heard.answer(), text)) {
+      remarks.put(position.get(), text);
+    }
+    return Optional.empty();
+  }
+
+  /** Whether an answer says all that was typed. */
+  private static boolean isWhole(Check check, Optional<Answer> answer, String text) {
+    return answer
+        .flatMap(Answer::choice)
+        .map(id -> id + " " + check.outcomes().get(check.indexOf(id)).text())
+        .map(all -> all.toLowerCase(Locale.ROOT))
+        .filter(all -> Arrays.stream(text.split("\\W+")).allMatch(all::contains))
+        .isPresent();
   }
 }

@@ -10,6 +10,7 @@ import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Answer;
 import yett.interview.Moment;
+import yett.interview.Ordinary;
 import yett.interview.Prospects;
 import yett.interview.Step;
 import yett.interview.Trail;
@@ -49,7 +50,9 @@ class RoundViews {
       Check check = look.check();
       items.add(
           Block.item(
-              Integer.toString(items.size() + 1), check.ask(), check.outcomes().get(0).text()));
+              Integer.toString(items.size() + 1),
+              check.ask(),
+              isOrdinary(moment, check) ? check.outcomes().get(0).text() : "say which"));
     }
     blocks.add(new Block.Numbered(items));
     blocks.add(
@@ -57,6 +60,10 @@ class RoundViews {
             Text.dim(
                 "3, 3b, 3 words: differs. ?3: cannot tell. -3: not seen. how 3. one: singly.")));
     return blocks;
+  }
+
+  static boolean isOrdinary(Moment moment, Check check) {
+    return Ordinary.isTaken(moment.belief(), check.id());
   }
 
   /** The text under the heading: why the round comes up. */
@@ -130,6 +137,7 @@ class RoundViews {
             .filter(m -> base.checks().get(m.subject()).indexOf(m.words()) != 0)
             .map(m -> Wording.meaning(base.checks().get(m.subject()), m.words()))
             .collect(Collectors.joining("; "));
+    String usual = moves.size() < round.looks().size() ? "the others as usual" : "all as usual";
     Trail.Move last = moves.get(moves.size() - 1);
     Trail.Move all =
         new Trail.Move(
@@ -143,7 +151,7 @@ class RoundViews {
     blocks.add(
         Block.paragraph(
             Text.of("Understood as: ")
-                .and(Text.strong(unusual.isEmpty() ? "all as usual" : unusual))
+                .and(Text.strong(unusual.isEmpty() ? usual : unusual))
                 .and(". " + movements.movement(all, after))));
     blocks.addAll(movements.news(before, after));
     return blocks;

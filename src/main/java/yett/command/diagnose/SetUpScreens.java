@@ -11,12 +11,12 @@ import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Step;
+import yett.knowledge.SetUp;
 
 /**
  * Shows set-ups being entered and left: the cautions first, then the steps to confirm. If somebody
- * has already done the same steps at this gate, the page of cautions is left out and the steps are
- * set in one paragraph. They are not shortened, because what protects people is as often at the end
- * of a step as at its beginning.
+ * has already done the same steps at this gate, the page of cautions is left out and each step is
+ * one short line, which its card words. The steps in full come on request.
  */
 final class SetUpScreens {
   private final Sitting sitting;
@@ -45,7 +45,13 @@ final class SetUpScreens {
       }
       steps(key, List.of(), step.setUp().enter(), step.done());
     } else {
-      showBriefly(sitting.views().entering(step), inForce(""), step.setUp().enter(), step.done());
+      SetUp setUp = step.setUp();
+      showBriefly(
+          sitting.views().entering(step),
+          inForce(step.instead()),
+          setUp.enterAgain(),
+          setUp.enter(),
+          step.done());
     }
   }
 
@@ -54,7 +60,9 @@ final class SetUpScreens {
     String key = "leave " + step.setUp().id();
     List<Block> what = sitting.views().leave(step);
     if (done.contains(key)) {
-      showBriefly(what, inForce(step.setUp().id()), step.setUp().leave(), step.done());
+      SetUp setUp = step.setUp();
+      showBriefly(
+          what, inForce(List.of(setUp.id())), setUp.leaveAgain(), setUp.leave(), step.done());
     } else {
       steps(key, what, step.setUp().leave(), step.done());
     }
@@ -69,23 +77,28 @@ final class SetUpScreens {
     }
   }
 
-  /**
-   * Shows steps that were done before, with their purpose on one screen. In a small window it is
-   * divided into pages.
-   */
+  /** Shows steps that were done before in a few words each, with what is still in force. */
   private void showBriefly(
-      List<Block> what, Optional<String> inForce, List<String> steps, Event event) {
+      List<Block> what,
+      Optional<String> inForce,
+      List<String> briefly,
+      List<String> steps,
+      Event event) {
     List<Block> screen = new ArrayList<>(what);
     inForce.ifPresent(names -> screen.add(Block.rows(Block.row("Still in force", names))));
-    screen.add(Block.rows(Block.row("As before", String.join(" ", steps))));
+    screen.add(Block.paragraph("As before:"));
+    screen.add(Block.numbered(briefly));
     sitting.screen(screen);
     confirm(steps, true, event);
   }
 
-  private Optional<String> inForce(String left) {
+  /**
+   * @param left set-ups that this step ends
+   */
+  private Optional<String> inForce(List<String> left) {
     String names =
         sitting.moment().state().work().setUps().stream()
-            .filter(id -> !id.equals(left))
+            .filter(id -> !left.contains(id))
             .map(id -> sitting.base().setUps().get(id).name().toLowerCase(Locale.ROOT))
             .collect(Collectors.joining("; "));
     return names.isEmpty() ? Optional.empty() : Optional.of(names);
@@ -96,8 +109,10 @@ final class SetUpScreens {
     String prompt =
         (steps.size() == 1
                 ? "\"done\" when it is done"
-                : "\"done\" when all " + steps.size() + " steps are done, in order")
-            + (again ? ", ? for them in full" : "");
+                : again
+                    ? "\"done\" when all is done, in order"
+                    : "\"done\" when all " + steps.size() + " steps are done, in order")
+            + (again ? ", ? for the steps in full" : "");
     while (true) {
       OptionalInt word =
           questions.word(

@@ -38,7 +38,7 @@ public final class Sitting {
   public Sitting(Console console, OpenCase open) {
     this.console = console;
     this.open = open;
-    this.cautions = new CautionViews(base());
+    this.cautions = new CautionViews(base(), () -> moment().state().work().setUps());
     this.views = new StepViews(base(), cautions);
     this.beliefs = new BeliefViews(base());
     this.movements = new MovementViews(base());

@@ -86,7 +86,7 @@ public final class StepViews {
                   + " Check each step: leave what is already in place. Repeat every test for dead."));
     }
     blocks.add(Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
-    blocks.addAll(cautions.written(step.cautions()));
+    blocks.addAll(cautions.entering(step));
     return blocks;
   }
 

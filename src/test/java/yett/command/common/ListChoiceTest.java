@@ -55,6 +55,25 @@ class ListChoiceTest {
     assertThat(ListChoice.several(line, IDS, TEXTS).unclear()).contains(part);
   }
 
+  /** "no motor repaired" is not "motor repaired", and "does not turn" is not "turns". */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "no motor repaired       | ''",
+        "the motor was repaired  | 0",
+        "motor isn't repaired    | ''",
+        "the leaf doesn't turn   | 1",
+        "the leaf turns          | ''",
+      })
+  void a_negation_never_means_what_it_denies(String line, String positions) {
+    List<String> texts =
+        List.of("as usual, the motor repaired lately", "the leaf does not turn back");
+    assertThat(ListChoice.pick(line, List.of("usual", "still"), texts))
+        .extracting(String::valueOf)
+        .isEqualTo(positions.isEmpty() ? List.of() : List.of(positions.split(" ")));
+  }
+
   @Test
   void nothing_typed_picks_nothing() {
     assertThat(ListChoice.several(" ", IDS, TEXTS))

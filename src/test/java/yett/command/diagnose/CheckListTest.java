@@ -49,6 +49,15 @@ class CheckListTest extends TechniciansCase {
   }
 
   @Test
+  void a_check_for_somebody_else_names_who_may_and_why() {
+    assertThat(typed("ask supply-fuse"))
+        .contains(
+            "it is for an electrician, because it is work on mains terminals; the firm may name"
+                + " others.");
+    assertThat(wishes()).isEmpty();
+  }
+
+  @Test
   void a_list_that_a_danger_has_overtaken_is_left() {
     assertThat(typed("checks", "he is trapped", "yes", "")).contains("People first");
     assertThat(typed.screen()).doesNotContain("Checks you can make now: 6 to 10 of");
@@ -76,7 +85,7 @@ class CheckListTest extends TechniciansCase {
         typed("ask mains-at-terminals", "ask limits-hold", "ask 3", "ask the moon", "ask");
     assertThat(screen)
         .contains(
-            "reserved for better qualified people",
+            "it is for an electrician, because it is work at the mains.",
             "all proofs come once the gate runs again",
             "No list has been shown yet",
             "No check matches these words");

@@ -97,6 +97,7 @@ class LookListTest {
 
     assertThat(answers().get(looks.get(0).id())).isEqualTo(outcome(0, 1));
     assertThat(answers().get(looks.get(1).id())).isEqualTo(new Answer.CannotTell());
+    assertThat(typed.screen()).doesNotContain("all as usual");
   }
 
   /** They share a word with that answer only; elsewhere they might mean anything. */
@@ -107,6 +108,19 @@ class LookListTest {
     typed.type(1 + ids.indexOf("fault-shown") + " beam blocked", "yes", "save");
 
     assertThat(answers().get("fault-shown")).isEqualTo(new Answer.Chosen("beam-input"));
+  }
+
+  @Test
+  void words_that_match_no_one_answer_are_asked_for_that_look_alone_and_kept() {
+    typed.type("2 mauve and crooked", "b", "yes", "save");
+
+    assertThat(typed.screen())
+        .contains(
+            "2: \"mauve and crooked\" is kept as a remark. Which is it? " + looks.get(1).ask());
+    assertThat(answers().get(looks.get(0).id())).isEqualTo(ordinary(0));
+    assertThat(answers().get(looks.get(1).id())).isEqualTo(outcome(1, 1));
+    assertThat(fresh())
+        .contains(new Event.Noted("mauve and crooked", Optional.of(looks.get(1).id())));
   }
 
   @Test

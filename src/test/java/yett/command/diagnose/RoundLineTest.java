@@ -61,6 +61,27 @@ class RoundLineTest {
     assertThat(RoundLine.read(LOOKS, line).complaints()).isEmpty();
   }
 
+  /** "purple" is no answer, so it is asked; "burnt" says more than the answer with "loose". */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "3 purple                     | 3 *       | 3 purple",
+        "5 loose and burnt            | 5 moves   | 5 loose and burnt",
+        "1 flickers, 5 mauve or burnt | 1 flickers, 5 * | 5 mauve or burnt",
+      })
+  void words_that_are_not_all_in_an_answer_are_kept_with_their_number(
+      String line, String what, String kept) {
+    RoundLine.Heard heard = RoundLine.read(LOOKS, line);
+    assertThat(said(line)).isEqualTo(what);
+    assertThat(heard.complaints()).isEmpty();
+    assertThat(
+            heard.remarks().entrySet().stream()
+                .map(e -> (e.getKey() + 1) + " " + e.getValue())
+                .toList())
+        .containsExactly(kept);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -71,7 +92,6 @@ class RoundLineTest {
         "?2-9      | the looks are numbered 1 to 5",
         "3x        | a a film of oil",
         "?3b       | type ?3",
-        "3 purple  | 3: \"purple\" is not one of the answers",
         "gibberish | matches none of these looks",
       })
   void what_cannot_be_read_is_told_and_counts_for_nothing(String line, String complaint) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import yett.console.Layout;
@@ -61,6 +62,28 @@ class RoundViewsTest {
                 .contains(l.check().ask() + " – " + l.check().outcomes().get(0).text()));
   }
 
+  /** Nobody says "as fast as ever" of a slow gate by pressing Enter. */
+  @Test
+  void what_a_complaint_speaks_against_is_not_offered_as_ordinary() {
+    Step.LookRound run =
+        new Step.LookRound(
+            Place.named("one-run").orElseThrow(),
+            Stream.of("speed-seen", "stops-where")
+                .map(BASE.checks()::get)
+                .map(RoundViewsTest::look)
+                .toList(),
+            List.of(),
+            List.of());
+    RoundViews views = new RoundViews(BASE, new CautionViews(BASE));
+    assertThat(shown(views.round(run, moment())))
+        .contains("as fast as ever")
+        .doesNotContain("say which");
+    assertThat(shown(views.round(run, moment(new Event.Complained(List.of("slow"))))))
+        .contains("fast as it used to? – say which")
+        .contains("at its ends, as it should")
+        .doesNotContain("as fast as ever");
+  }
+
   private static List<Step.Ask> with(List<Step.Ask> looks, Step.Ask more) {
     List<Step.Ask> all = new ArrayList<>(looks);
     all.add(more);
@@ -80,10 +103,15 @@ class RoundViewsTest {
         Occasion.of(Occasion.Kind.WORTH));
   }
 
-  private static Moment moment() {
+  private static Moment moment(Event... events) {
+    List<Entry> entries = new ArrayList<>();
+    Event opened = new Event.Opened("Harrow Quay, north gate", Role.TECHNICIAN, "any");
+    entries.add(new Entry(1, Instant.EPOCH, Role.TECHNICIAN, opened));
+    for (Event event : events) {
+      entries.add(new Entry(entries.size() + 1, Instant.EPOCH, Role.TECHNICIAN, event));
+    }
     try (Interview interview = Shipped.QUICK.newInterview()) {
-      Event opened = new Event.Opened("Harrow Quay, north gate", Role.TECHNICIAN, "any");
-      return interview.at(List.of(new Entry(1, Instant.EPOCH, Role.TECHNICIAN, opened)));
+      return interview.at(entries);
     }
   }
 

@@ -2,6 +2,7 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import yett.desk.OpenCase;
 import yett.interview.Event;
@@ -15,12 +16,19 @@ class SetUpScreensTest extends TechniciansCase {
   private static final SetUp LOCKED_OFF = Shipped.BASE.setUps().get("locked-off");
 
   private void enterTwice(String... lines) {
+    enterTwice(List.of(), lines);
+  }
+
+  private void enterTwice(List<String> instead, String... lines) {
     Step.Enter step =
         new Step.Enter(
             LOCKED_OFF,
             Shipped.BASE.cautionsFor(LOCKED_OFF.hazards()),
-            new Purpose(Purpose.Kind.OPEN, ""));
+            new Purpose(Purpose.Kind.OPEN, ""),
+            false,
+            instead);
     try (OpenCase open = typed.open()) {
+      instead.forEach(id -> open.record(new Event.SetUpEntered(id, "")));
       Sitting sitting = typed.sitting(open, lines);
       SetUpScreens screens =
           new SetUpScreens(sitting, new Questions(sitting, new PromptRequests(sitting)));
@@ -34,16 +42,25 @@ class SetUpScreensTest extends TechniciansCase {
     return (typed.screen().length() - typed.screen().replace(plain, "").length()) / plain.length();
   }
 
-  /** Whole: what protects stands at the end of a step as often as at its head. */
   @Test
-  void what_was_done_before_is_one_paragraph() {
+  void what_was_done_before_is_a_line_a_step_and_still_in_force() {
+    String last = LOCKED_OFF.enter().get(LOCKED_OFF.enter().size() - 1);
     enterTwice("", "done", "done");
+    assertThat(times(last)).isEqualTo(1);
     assertThat(typed.screen().replaceAll("\\s+", " "))
-        .contains("As before: " + String.join(" ", LOCKED_OFF.enter()).replaceAll("\\s+", " "))
+        .contains(
+            "As before: 1 People told; barriers on both sides; leaf where you need it. 2 Mains")
         .contains("Still in force: " + LOCKED_OFF.name().toLowerCase());
     assertThat(typed.stored())
         .containsExactly(
             new Event.SetUpEntered("locked-off", ""), new Event.SetUpEntered("locked-off", ""));
+  }
+
+  /** The cover stays off, but not the power. */
+  @Test
+  void what_a_set_up_replaces_is_no_longer_in_force() {
+    enterTwice(List.of("cover-off"), "", "done", "done");
+    assertThat(typed.screen()).doesNotContain("Still in force: cover off");
   }
 
   @Test
@@ -58,14 +75,33 @@ class SetUpScreensTest extends TechniciansCase {
       open.record(new Event.SetUpEntered("locked-off", ""));
       screens.leave(step);
     }
-    assertThat(typed.screen()).contains("As before: Count your tools").doesNotContain("in force");
+    assertThat(typed.screen())
+        .contains("As before: 1 Tools counted; guards")
+        .doesNotContain("in force");
   }
 
   @Test
   void a_question_mark_shows_it_step_by_step() {
     String last = LOCKED_OFF.enter().get(LOCKED_OFF.enter().size() - 1);
     enterTwice("", "done", "?", "done");
-    assertThat(times(last)).isEqualTo(3);
+    assertThat(times(last)).isEqualTo(2);
+  }
+
+  /** Each on one line of 80, so that seven of them are taken in at a glance. */
+  @Test
+  void every_long_list_of_steps_has_a_short_one() {
+    for (SetUp setUp : Shipped.BASE.setUps().values()) {
+      if (setUp.id().equals("isolated")
+          || setUp.id().equals("motor-off")
+          || setUp.id().equals("out-of-use")) {
+        continue; // entered once, after a danger or at the end
+      }
+      for (List<String> again : List.of(setUp.enterAgain(), setUp.leaveAgain())) {
+        if (again.size() > 3) {
+          assertThat(again).as(setUp.id()).hasSizeLessThan(9).allMatch(s -> s.length() <= 74);
+        }
+      }
+    }
   }
 
   @Test

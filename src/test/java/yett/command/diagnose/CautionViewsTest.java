@@ -1,0 +1,50 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import yett.console.Block;
+import yett.interview.Purpose;
+import yett.interview.Step;
+import yett.knowledge.Caution;
+import yett.testing.Shipped;
+
+/** Cautions are read once in each state of the work; afterwards one line says that they hold. */
+class CautionViewsTest {
+  private static final List<Caution> RUN =
+      Shipped.BASE.cautionsFor(List.of("moving-leaf", "traffic"));
+
+  private final Set<String> inForce = new HashSet<>();
+  private final CautionViews views = new CautionViews(Shipped.BASE, () -> inForce);
+
+  @Test
+  void the_second_time_one_line_is_left() {
+    assertThat(views.written(RUN)).isEqualTo(CautionViews.full(RUN)).hasSizeGreaterThan(2);
+    assertThat(views.written(RUN))
+        .singleElement()
+        .extracting(Block::toString)
+        .asString()
+        .contains("What was said still holds: moving leaf, traffic. ? shows it in full.");
+  }
+
+  @Test
+  void what_was_not_read_yet_comes_in_full_beside_it() {
+    views.written(Shipped.BASE.cautionsFor(List.of("traffic")));
+    assertThat(views.written(RUN)).hasSize(RUN.size());
+  }
+
+  /** A leaf that is watched, then one beside an open cabinet. */
+  @Test
+  void in_another_state_of_the_work_they_are_read_again() {
+    views.entering(
+        new Step.Enter(
+            Shipped.BASE.setUps().get("gate-running"), RUN, new Purpose(Purpose.Kind.TRIAL, "")));
+    inForce.add("gate-running");
+    assertThat(views.written(RUN)).hasSize(1);
+    inForce.add("cover-off");
+    assertThat(views.written(RUN)).isEqualTo(CautionViews.full(RUN));
+  }
+}
