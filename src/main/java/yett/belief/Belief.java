@@ -243,7 +243,12 @@ public final class Belief {
 
   /** Whether some of these answers were given before the last repair. */
   private static boolean again(List<List<Observation>> before) {
-    return !before.subList(0, before.size() - 1).stream().allMatch(List::isEmpty);
+    for (int i = 0; i < before.size() - 1; i++) {
+      if (!before.get(i).isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Belief scaled(

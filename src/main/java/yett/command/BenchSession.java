@@ -28,13 +28,14 @@ final class BenchSession {
           "review",
           "cover",
           "pack",
+          "table",
           "texts");
 
   /** Commands of {@code knowledge} that take the folder after one word of their own. */
   private static final Set<String> FOLDER_SECOND = Set.of("new", "show");
 
   /** Commands that work on the rule base in use, so the folder has to be chosen as that. */
-  private static final Set<String> IN_USE = Set.of("find", "cover");
+  private static final Set<String> IN_USE = Set.of("find", "cover", "hears");
 
   private final Path folder;
 

@@ -66,6 +66,12 @@ public final class Shell {
           session.prompt(),
           typed ->
               place.choose(session.whole(typed, name -> commands.getCommandByName(name) != null)));
+    } else if (bench.isPresent()) {
+      failures.apply(
+          new UsageException(
+              "knowledge FOLDER opens a prompt, which needs a terminal. In a script, give each"
+                  + " command in full, such as: knowledge check "
+                  + words.get(1)));
     } else {
       execute(words);
     }

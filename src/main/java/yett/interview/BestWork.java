@@ -51,7 +51,7 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
     Advice advice =
         taken.apply(
             adviser.advise(
-                present.belief,
+                present.belief(),
                 new Planner.Options(checks, repairs, present.state.work().setUps(), false)));
     return advice.kind() == Advice.Kind.ASK ? step(advice, false) : empty();
   }
@@ -59,8 +59,7 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
   /** The work that is possible at a moment. */
   static BestWork at(Moment moment, Expertise expertise) {
     Present present =
-        new Present(
-            expertise.base(), moment.state(), moment.judgement(), moment.belief(), moment.trail());
+        new Present(expertise.base(), moment.state(), moment.judgement(), moment.believed());
     return new BestWork(
         present, expertise.planner()::advise, new SetUpSteps(present, expertise.planner()));
   }
@@ -125,7 +124,7 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
 
   private Advice advise(Set<String> checks, Set<String> repairs, boolean cured) {
     return adviser.advise(
-        present.belief,
+        present.belief(),
         new Planner.Options(
             checks, repairs, present.state.work().setUps(), cured, present.isCall()));
   }

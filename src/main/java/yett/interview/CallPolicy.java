@@ -200,7 +200,7 @@ record CallPolicy(Present present, SiteFacts sites) {
    */
   private double chance(Check check, int outcome, ToDoubleFunction<String> weight) {
     double[] now = present.remaining();
-    List<String> causes = present.belief.model().causes();
+    List<String> causes = present.belief().model().causes();
     double chance = 0;
     for (int i = 0; i < now.length; i++) {
       double[] row = check.likelihood().get(causes.get(i));

@@ -97,8 +97,9 @@ public final class Expertise {
   }
 
   /**
-   * One that does not look for answers that hardly fit together, which takes a fifth of the time:
-   * nothing that is believed, asked or done depends on it.
+   * One for replays: it does not look for answers that hardly fit together, which takes a fifth of
+   * the time, and works out a belief when somebody asks for it. Nothing that is believed, asked or
+   * done depends on either.
    */
   public Interview newInterviewWithoutConflicts() {
     return new Interview(this, false);

@@ -53,9 +53,9 @@ final class Headway {
 
   /** The largest change of the chance of any cause since before an event. */
   private double moved(long event) {
-    double[] before = present.trail.prior();
+    double[] before = present.trail().prior();
     double[] now = before;
-    for (Trail.Move move : present.trail.moves()) {
+    for (Trail.Move move : present.trail().moves()) {
       if (move.event() < event) {
         before = move.after();
       }

@@ -95,17 +95,13 @@ public final class Interview implements AutoCloseable {
         judged(state, entries)
             .without(
                 state.before().stream().map(CaseState.Answered::event).collect(Collectors.toSet()));
-    BeliefFold.Result belief = fold.fold(state, judgement);
-    Step step = next.after(state, judgement, belief.belief(), belief.trail());
-    return new Moment(
-        List.copyOf(entries),
-        List.of(),
-        state,
-        judgement,
-        belief.belief(),
-        belief.trail(),
-        belief.conflict(),
-        step);
+    BeliefFold current = fold;
+    Believed believed = new Believed(() -> current.fold(state, judgement));
+    if (conflicts) {
+      believed.now(); // where people answer, what fails must fail at its event
+    }
+    Step step = next.after(state, judgement, believed);
+    return new Moment(List.copyOf(entries), List.of(), state, judgement, believed, step);
   }
 
   /** What the rules conclude from these events, without belief or plan. */

@@ -42,7 +42,7 @@ record LookRounds(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
     looks.add(steps.question(chosen, advice, why));
     List<Telling.Told> all =
         adviser.tells(
-            present.belief,
+            present.belief(),
             open.stream()
                 .map(present.base.checks()::get)
                 .filter(c -> c.place().equals(chosen.place()) && present.isOpenTo(c))

@@ -10,17 +10,27 @@ import yett.rules.Judgement;
  *
  * @param entries all events, including those set apart
  * @param apart events on which the reasoning fails; the rest is worked out without them
- * @param conflict answers that are unlikely to be all right
  */
 public record Moment(
     List<Entry> entries,
     List<SetApart> apart,
     CaseState state,
     Judgement judgement,
-    Belief belief,
-    Trail trail,
-    Optional<Conflict> conflict,
+    Believed believed,
     Step step) {
+
+  public Belief belief() {
+    return believed.belief();
+  }
+
+  public Trail trail() {
+    return believed.trail();
+  }
+
+  /** Answers that are unlikely to be all right. */
+  public Optional<Conflict> conflict() {
+    return believed.conflict();
+  }
 
   /** Number of the next event. */
   public long next() {
@@ -29,6 +39,6 @@ public record Moment(
 
   /** This moment with further events that were set apart. */
   Moment beside(List<Entry> all, List<SetApart> left) {
-    return new Moment(List.copyOf(all), left, state, judgement, belief, trail, conflict, step);
+    return new Moment(List.copyOf(all), left, state, judgement, believed, step);
   }
 }

@@ -41,8 +41,8 @@ final class NextStep {
     this.items = new InspectionItems(base);
   }
 
-  Step after(CaseState state, Judgement judgement, Belief belief, Trail trail) {
-    return new Case(new Present(base, state, judgement, belief, trail)).step();
+  Step after(CaseState state, Judgement judgement, Believed believed) {
+    return new Case(new Present(base, state, judgement, believed)).step();
   }
 
   /** One case at one moment. */

@@ -19,8 +19,7 @@ final class Present {
   final RuleBase base;
   final CaseState state;
   final Judgement judgement;
-  final Belief belief;
-  final Trail trail;
+  private final Believed believed;
 
   /** Chance that each cause is present now; worked out at first use. */
   private double[] remaining;
@@ -28,13 +27,20 @@ final class Present {
   /** Checks and repairs that the rules allow nobody now. */
   final Set<String> unavailable;
 
-  Present(RuleBase base, CaseState state, Judgement judgement, Belief belief, Trail trail) {
+  Present(RuleBase base, CaseState state, Judgement judgement, Believed believed) {
     this.base = base;
     this.state = state;
     this.judgement = judgement;
-    this.belief = belief;
-    this.trail = trail;
+    this.believed = believed;
     this.unavailable = judgement.unavailable();
+  }
+
+  Belief belief() {
+    return believed.belief();
+  }
+
+  Trail trail() {
+    return believed.trail();
   }
 
   /**
@@ -43,7 +49,7 @@ final class Present {
    */
   double[] remaining() {
     if (remaining == null) {
-      remaining = belief.remaining();
+      remaining = belief().remaining();
     }
     return remaining;
   }
@@ -53,7 +59,7 @@ final class Present {
     double[] there = remaining();
     double left = 1;
     for (Map.Entry<String, Double> removed : repair.removes().entrySet()) {
-      left *= 1 - removed.getValue() * there[belief.model().indexOf(removed.getKey())];
+      left *= 1 - removed.getValue() * there[belief().model().indexOf(removed.getKey())];
     }
     return 1 - left;
   }

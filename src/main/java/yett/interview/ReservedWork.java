@@ -72,8 +72,8 @@ record ReservedWork(Present present, SiteFacts sites) {
   }
 
   private double cures(Repair repair) {
-    double[] chances = present.belief.remaining();
-    CausalModel model = present.belief.model();
+    double[] chances = present.belief().remaining();
+    CausalModel model = present.belief().model();
     return repair.removes().entrySet().stream()
         .filter(e -> model.causes().contains(e.getKey()))
         .mapToDouble(e -> e.getValue() * chances[model.indexOf(e.getKey())])

@@ -58,7 +58,9 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     if (isRepaired(moment.step())) {
       closedAsRepaired++;
     }
-    believed(moment);
+    if (moment.believed().isWorkedOut()) { // nobody acts on what nobody asked for
+      believed(moment);
+    }
     confirming = moment.step() instanceof Step.Enter e ? Optional.of(e.setUp()) : Optional.empty();
   }
 

@@ -31,7 +31,7 @@ public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
    */
   static List<Suspect> left(Present present, Set<String> open) {
     double[] there = present.remaining();
-    List<String> causes = present.belief.model().causes();
+    List<String> causes = present.belief().model().causes();
     List<Suspect> left = new ArrayList<>();
     IntStream.range(0, there.length)
         .filter(c -> there[c] >= LEAST && !causes.get(c).equals(Cause.NOT_IN_RULE_BASE))

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -40,6 +42,12 @@ public final class Planner {
   private final RuleBase base;
   private final Workshop workshop;
 
+  /** By repair, its cost; see {@link #cost(Repair)}. */
+  private final Map<String, Double> costs = new HashMap<>();
+
+  /** By cause, the cost of its cheapest repair for somebody who begins with it. */
+  private final Map<String, Double> cheapest = new HashMap<>();
+
   public Planner(RuleBase base) {
     this.base = base;
     this.workshop =
@@ -54,6 +62,12 @@ public final class Planner {
                             s.within(),
                             s.excludes()))
                 .toList());
+    for (Repair repair : base.repairs().values()) {
+      double cost = cost(repair);
+      costs.put(repair.id(), cost);
+      double begun = cost + workshop.change(0, workshop.state(repair.needs()));
+      repair.removes().keySet().forEach(cause -> cheapest.merge(cause, begun, Math::min));
+    }
   }
 
   /** The penalty (minutes) for hazards. */
@@ -223,17 +237,13 @@ public final class Planner {
    */
   private double[] cheapestRepairs(Belief belief, int[] places, int causes) {
     double[] due = new double[causes];
-    Arrays.fill(due, Double.POSITIVE_INFINITY);
-    for (Repair repair : base.repairs().values()) {
-      double cost = cost(repair) + workshop.change(0, workshop.state(repair.needs()));
-      for (String cause : repair.removes().keySet()) {
-        int place = places[belief.model().indexOf(cause)];
-        if (place >= 0) {
-          due[place] = Math.min(due[place], cost);
-        }
+    List<String> ids = belief.model().causes();
+    for (int c = 0; c < ids.size(); c++) {
+      if (places[c] >= 0) {
+        due[places[c]] = cheapest.getOrDefault(ids.get(c), 0.0);
       }
     }
-    return Arrays.stream(due).map(cost -> Double.isInfinite(cost) ? 0 : cost).toArray();
+    return due;
   }
 
   private static boolean here(Belief belief, boolean[] present, String cause) {
@@ -272,7 +282,11 @@ public final class Planner {
               }
             });
     return new Scene.Job(
-        repair.id(), cost(repair), workshop.state(repair.needs()), removes, least(repair));
+        repair.id(),
+        costs.get(repair.id()),
+        workshop.state(repair.needs()),
+        removes,
+        least(repair));
   }
 
   /**

@@ -71,7 +71,8 @@ public record Coverage(
 
   /**
    * The part of it that concerns some causes or somebody's own cards: own cards first, then checks
-   * by how clearly the causes show on them.
+   * by how clearly the causes show on them. Own cards about other things are listed, but bring
+   * nothing with them.
    *
    * @param mine ids of the cards that somebody is working on
    */
@@ -80,7 +81,7 @@ public record Coverage(
         id -> base.repairs().get(id).removes().keySet().stream().anyMatch(about::contains);
     Set<String> due = new HashSet<>();
     base.repairs().values().stream()
-        .filter(r -> mine.contains(r.id()) || repairs.test(r.id()))
+        .filter(r -> repairs.test(r.id()))
         .forEach(r -> due.addAll(r.proofs()));
     return new Coverage(
         mineFirst(causes, about::contains, mine),

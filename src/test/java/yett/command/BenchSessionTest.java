@@ -19,6 +19,8 @@ class BenchSessionTest {
           "knowledge new",
           "knowledge show",
           "knowledge find",
+          "knowledge hears",
+          "knowledge table",
           "knowledge compare");
 
   @TempDir private Path folder;
@@ -39,6 +41,8 @@ class BenchSessionTest {
     assertThat(whole("show chain-slack")).isEqualTo("knowledge show chain-slack F");
     assertThat(whole("knowledge show chain-slack G")).isEqualTo("knowledge show chain-slack G");
     assertThat(whole("find brake")).isEqualTo("knowledge find brake --knowledge F");
+    assertThat(whole("table --out t.csv")).isEqualTo("knowledge table F --out t.csv");
+    assertThat(whole("hears howls")).isEqualTo("knowledge hears howls --knowledge F");
     Files.writeString(folder.resolve("add-on.yaml"), "add-on: a\nname: A\n");
     assertThat(whole("find brake")).isEqualTo("knowledge find brake --add-on F");
     assertThat(whole("diagnose")).isEqualTo("diagnose");

@@ -79,6 +79,10 @@ class TrialIT {
     assertThat(compared.exitCode()).as(compared.stderr()).isZero();
     assertThat(compared.stdout()).contains("First", "Second", "Another path").doesNotContain("dB");
 
+    Pipe.Result noTerminal = run("knowledge", path);
+    assertThat(noTerminal.exitCode()).isEqualTo(64);
+    assertThat(noTerminal.stderr()).contains("needs a terminal").doesNotContain("no command");
+
     Pipe.Result covered =
         run("knowledge", "cover", "--knowledge", path, folder.resolve("harbour.case.yaml") + "");
     assertThat(covered.exitCode()).as(covered.stderr()).isZero();

@@ -94,7 +94,7 @@ class HeadwayTest {
   private boolean isLost() {
     Trail trail = new Trail(new double[] {0.3}, List.copyOf(moves));
     Present present =
-        new Present(base, CaseState.of(entries), Judgement.of(List.of()), null, trail);
+        new Present(base, CaseState.of(entries), Judgement.of(List.of()), Believed.of(null, trail));
     return new Headway(present).isLost();
   }
 }

@@ -317,7 +317,8 @@ final class SafeStates implements AutoCloseable {
 
     private Step after(Node node) {
       Trail nothing = new Trail(anything.atCallOut(), List.of());
-      Step step = next.after(node.state(), node.concluded().judgement(), anything, nothing);
+      Step step =
+          next.after(node.state(), node.concluded().judgement(), Believed.of(anything, nothing));
       return defect.apply(node.state(), step);
     }
 

@@ -54,9 +54,9 @@ public record CoverCommands(Desk desk, Console console, StandardStreams output) 
       List<RecordedCase> cases = read.stream().flatMap(f -> f.cases().stream()).toList();
       Delicate.Study study = study(cases);
       Set<String> about = new HashSet<>(Coverage.about(cases, study.replayed()));
-      about.addAll(mine);
       show(Coverage.of(base, study.replayed()).near(base, about, mine), mine);
       numbers(study.numbers());
+      about.addAll(mine);
       lookalikes(
           Coverage.lookalikes(base).stream()
               .filter(p -> about.contains(p.one()) || about.contains(p.other()))

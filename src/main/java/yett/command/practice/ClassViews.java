@@ -58,7 +58,7 @@ final class ClassViews {
         List.of(
             "trainee",
             "exercises",
-            "slips",
+            "safety errors",
             "put right",
             "confirmed first",
             "hints",

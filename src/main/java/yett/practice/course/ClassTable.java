@@ -22,9 +22,10 @@ public record ClassTable(List<Row> rows, List<String> unused) {
 
   /**
    * @param done exercises of the course that were finished
-   * @param safety safety errors in all of them
+   * @param slips safety errors in all of them
    * @param putRight gates that were put right and proved
    * @param confirmed those of them without any repair on suspicion
+   * @param hints hints taken in all of them; told, not weighed
    * @param time minutes for each minute of the plan's average, over gates that were put right
    * @param parts money for parts beyond the plan's average, over the same gates
    */

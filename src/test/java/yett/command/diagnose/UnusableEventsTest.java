@@ -72,15 +72,7 @@ class UnusableEventsTest {
     List<SetApart> apart = new ArrayList<>(odd.apart());
     apart.add(new SetApart(odd.entries().get(4), "a mistake in a rule"));
     Moment failing =
-        new Moment(
-            odd.entries(),
-            apart,
-            odd.state(),
-            odd.judgement(),
-            odd.belief(),
-            odd.trail(),
-            odd.conflict(),
-            odd.step());
+        new Moment(odd.entries(), apart, odd.state(), odd.judgement(), odd.believed(), odd.step());
 
     var screen = new ByteArrayOutputStream();
     var out = new PrintStream(screen, true, StandardCharsets.UTF_8);
