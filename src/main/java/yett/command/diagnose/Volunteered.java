@@ -146,12 +146,13 @@ public final class Volunteered {
     return true;
   }
 
-  /** Looks for dangers in words that are stored in any case. */
-  void hearDanger(String words) {
+  /**
+   * Looks for dangers in words that are stored in any case. Returns whether there is one, or the
+   * whole list has to be asked again.
+   */
+  public boolean hearDanger(String words) {
     List<Thing> told = words.isBlank() ? List.of() : dangers.among(tellings().hear(words));
-    if (!told.isEmpty()) {
-      dangers.ask(told, words, this::keep);
-    }
+    return !told.isEmpty() && dangers.ask(told, words, this::keep);
   }
 
   /** A complaint or recent event whose exact name in a list these words are. */
