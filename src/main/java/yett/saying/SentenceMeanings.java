@@ -41,25 +41,54 @@ final class SentenceMeanings {
       return new Manner(
           Negation.in(words), NotNow.in(words), Standing.in(words), Striker.in(words));
     }
+
+    /** Whether both say it, and not the same. */
+    static <T> boolean differ(T one, T other, T unsaid) {
+      return one != unsaid && other != unsaid && one != other;
+    }
   }
 
-  /**
-   * @param deniable whether a "no" in a clause speaks against it
-   */
-  private record Sentence(Thing owner, boolean deniable, Manner manner, float[] direction) {
+  private static final class Sentence {
+    private final Thing owner;
+    private final String words;
+    private final boolean deniable;
+    private final float[] direction;
+
+    /** Worked out when it first matters: most sentences are far from what anybody says. */
+    private Manner manner;
+
+    /**
+     * @param deniable whether a "no" in a clause speaks against it
+     */
+    Sentence(Thing owner, String words, boolean deniable, float[] direction) {
+      this.owner = owner;
+      this.words = words;
+      this.deniable = deniable;
+      this.direction = direction;
+    }
+
+    private Manner manner() {
+      Manner known = manner;
+      if (known == null) {
+        known = Manner.of(words);
+        manner = known; // another thread may do the same, with the same result
+      }
+      return known;
+    }
+
     double less(Manner said) {
-      boolean denied = deniable && said.negated() && !manner.negated();
+      boolean denied = deniable && said.negated() && !manner().negated();
       return (denied ? DENIED : 0)
           + (isFar(said) ? FAR : 0)
-          + (said.standing().isOther(manner.standing()) ? OTHER_END : 0)
-          + (said.striker().isOther(manner.striker()) ? OTHER_STRIKER : 0);
+          + (Manner.differ(said.standing(), manner().standing(), Standing.UNSAID) ? OTHER_END : 0)
+          + (Manner.differ(said.striker(), manner().striker(), Striker.UNSAID) ? OTHER_STRIKER : 0);
     }
 
     /** Whether only one of the two is now, where that matters: to dangers and to talk of them. */
     private boolean isFar(Manner said) {
       return switch (owner.kind()) {
-        case DANGER -> said.notNow() && !manner.notNow();
-        case NOTHING -> manner.notNow() && !said.notNow();
+        case DANGER -> said.notNow() && !manner().notNow();
+        case NOTHING -> manner().notNow() && !said.notNow();
         default -> false;
       };
     }
@@ -70,7 +99,7 @@ final class SentenceMeanings {
    */
   void add(Thing thing, List<String> ways, boolean denied) {
     for (String way : ways) {
-      sentences.add(new Sentence(thing, denied, Manner.of(way), meanings.of(way)));
+      sentences.add(new Sentence(thing, way, denied, meanings.of(way)));
     }
   }
 
@@ -80,10 +109,12 @@ final class SentenceMeanings {
     Manner manner = Manner.of(clause);
     Map<Thing, Double> best = new HashMap<>();
     for (Sentence sentence : sentences) {
-      double near = (Meanings.nearness(said, sentence.direction()) - STRANGE) / (1 - STRANGE);
-      near -= sentence.less(manner);
-      if (near > 0) {
-        best.merge(sentence.owner(), near, Math::max);
+      double near = (Meanings.nearness(said, sentence.direction) - STRANGE) / (1 - STRANGE);
+      if (near > best.getOrDefault(sentence.owner, 0.0)) {
+        double fit = near - sentence.less(manner);
+        if (fit > 0) {
+          best.merge(sentence.owner, fit, Math::max);
+        }
       }
     }
     return best;

@@ -224,6 +224,39 @@ class CallEndTest {
         .doesNotContain("%", "Parts and tools", "On site: about");
   }
 
+  /** At "done" it is the desk that types: no danger is heard in what it did. */
+  @Test
+  void what_the_desk_did_meanwhile_is_kept_as_its_own() {
+    typed.type(
+        "it hit somebody",
+        "1",
+        "ambulance called 19:42, fire engine coming too",
+        "told her not to touch the live wires",
+        "done, rang the police as well",
+        "",
+        "send",
+        "",
+        "Tom");
+    assertThat(typed.screen().split("That may mean")).hasSize(2);
+    assertThat(typed.screen()).contains("Called for help: ambulance called 19:42");
+    assertThat(typed.stored())
+        .contains(
+            new Event.Noted("told her not to touch the live wires"),
+            new Event.Tended(
+                Tending.HELP_CALLED,
+                "ambulance called 19:42, fire engine coming too; rang the police as well"))
+        .doesNotContain(new Event.Said("told her not to touch the live wires"));
+    assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
+        .contains("ambulance called 19:42, fire engine coming too; rang the police as well");
+  }
+
+  @Test
+  void what_has_not_been_called_is_no_help() {
+    typed.type("it hit somebody", "1", "nobody has called the ambulance", "done", "", "send", "");
+    assertThat(typed.stored())
+        .noneMatch(e -> e.toString().contains("HELP_CALLED, words=nobody has called"));
+  }
+
   @Test
   void a_danger_that_stands_is_not_asked_about_again() {
     typed.type("it hit somebody", "1", "a man was hit by the gate", "done", "", "dunno", "send");
