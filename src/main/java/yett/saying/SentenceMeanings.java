@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import yett.meaning.Meanings;
 
 /** How near in meaning a clause is to the sentences of cards. */
@@ -26,8 +28,14 @@ final class SentenceMeanings {
   /** How much less fits what says that something else ran into something else. */
   private static final double OTHER_STRIKER = 0.25;
 
+  /** Sentences that have to say an end before a thing counts as being about it. */
+  private static final int ENOUGH = 5;
+
+  private static final double MOSTLY = 0.9;
+
   private final Meanings meanings;
   private final List<Sentence> sentences = new ArrayList<>();
+  private final Map<Thing, Standing> standings = new ConcurrentHashMap<>();
 
   SentenceMeanings(Meanings meanings) {
     this.meanings = meanings;
@@ -48,7 +56,7 @@ final class SentenceMeanings {
     }
   }
 
-  private static final class Sentence {
+  private final class Sentence {
     private final Thing owner;
     private final String words;
     private final boolean deniable;
@@ -76,11 +84,17 @@ final class SentenceMeanings {
       return known;
     }
 
+    /** The end that it says, or else the one that the thing is mostly said to be about. */
+    private Standing standing() {
+      Standing own = manner().standing();
+      return own == Standing.UNSAID ? standings.computeIfAbsent(owner, t -> ofMost(t)) : own;
+    }
+
     double less(Manner said) {
       boolean denied = deniable && said.negated() && !manner().negated();
       return (denied ? DENIED : 0)
           + (isFar(said) ? FAR : 0)
-          + (Manner.differ(said.standing(), manner().standing(), Standing.UNSAID) ? OTHER_END : 0)
+          + (Manner.differ(said.standing(), standing(), Standing.UNSAID) ? OTHER_END : 0)
           + (Manner.differ(said.striker(), manner().striker(), Striker.UNSAID) ? OTHER_STRIKER : 0);
     }
 
@@ -101,6 +115,19 @@ final class SentenceMeanings {
     for (String way : ways) {
       sentences.add(new Sentence(thing, way, denied, meanings.of(way)));
     }
+  }
+
+  /** The end at which the gate stays, if the sentences of a thing say one and hardly the other. */
+  private Standing ofMost(Thing thing) {
+    Map<Standing, Long> said =
+        sentences.stream()
+            .filter(s -> s.owner.equals(thing))
+            .collect(Collectors.groupingBy(s -> s.manner().standing(), Collectors.counting()));
+    long open = said.getOrDefault(Standing.OPEN, 0L);
+    long shut = said.getOrDefault(Standing.SHUT, 0L);
+    return Math.max(open, shut) < ENOUGH || Math.max(open, shut) < MOSTLY * (open + shut)
+        ? Standing.UNSAID
+        : open > shut ? Standing.OPEN : Standing.SHUT;
   }
 
   /** The things that a clause is nearer to than strange ones are to each other, 0 to 1. */

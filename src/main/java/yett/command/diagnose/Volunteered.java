@@ -57,6 +57,11 @@ public final class Volunteered {
     }
   }
 
+  /** Whether some other prompt asks for this word. */
+  public static boolean isPrompted(String line) {
+    return PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
+  }
+
   /**
    * Takes up words that do not answer the question.
    *
@@ -67,7 +72,7 @@ public final class Volunteered {
         !(sitting.moment().step() instanceof Step.AskDangers)
             && line.codePoints().filter(Character::isLetter).count() >= 1
             && line.strip().length() >= 4
-            && !PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
+            && !isPrompted(line);
     boolean makesSafe = sitting.moment().step() instanceof Step.MakeSafe;
     boolean taken = telling && take(line.strip());
     if (telling && !taken && makesSafe) {

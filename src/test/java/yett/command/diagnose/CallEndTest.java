@@ -111,6 +111,22 @@ class CallEndTest {
         .doesNotContain("Question 6");
   }
 
+  /** Nothing on the list fits, or nobody knows: nothing is made up, and the sheet says so. */
+  @ParameterizedTest
+  @ValueSource(strings = {"d", "I don't know"})
+  void who_cannot_say_which_complaint_it_is_goes_on(String line) {
+    typed.type("it is funny", "0", "", "send", line, "d", "d", "d", "d", "d", "d", "d", "send");
+    assertThat(typed.stored())
+        .contains(
+            new Event.Noted("Nobody could say which complaint it is."),
+            new Event.Complained(List.of()))
+        .noneMatch(e -> e instanceof Event.Said s && s.words().equals("send"));
+    assertThat(typed.screen())
+        .contains("Send somebody")
+        .doesNotContain("Question 6", "Has it opened once");
+    assertThat(DispatchPage.markdown(sheet(), Optional.empty())).contains("it is funny");
+  }
+
   @Test
   void no_unit_of_evidence_is_shown_on_a_call() {
     typed.type("it is dead", "0", "0", "1", "0", "0", "tell the display is dark", "1", "belief");
