@@ -119,7 +119,9 @@ public final class DispatchPage {
   }
 
   private String undiagnosed() {
-    return "Not diagnosed: " + (sheet.dangers().isEmpty() ? "nothing was asked" : "an emergency");
+    boolean untouched = sheet.asked().stream().allMatch(a -> a.check().startsWith("danger-"));
+    String why = untouched ? "nothing was asked" : "the caller could tell nothing";
+    return "Not diagnosed: " + (sheet.dangers().isEmpty() ? why : "an emergency");
   }
 
   private List<String> said() {

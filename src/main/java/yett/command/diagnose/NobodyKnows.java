@@ -21,7 +21,7 @@ record NobodyKnows(Sitting sitting) implements SomeSteps<Runnable> {
 
   @Override
   public Runnable askPressing(Step.AskPressing step) {
-    return kept("Nobody could say how urgent it is.", new Event.Pressed(List.of()));
+    return kept(Event.Noted.URGENCY_UNTOLD, new Event.Pressed(List.of()));
   }
 
   @Override

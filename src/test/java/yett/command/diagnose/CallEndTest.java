@@ -124,7 +124,12 @@ class CallEndTest {
     assertThat(typed.screen())
         .contains("Send somebody")
         .doesNotContain("Question 6", "Has it opened once");
-    assertThat(DispatchPage.markdown(sheet(), Optional.empty())).contains("it is funny");
+    assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
+        .contains(
+            "it is funny",
+            "nobody could say how urgent it is",
+            "Not diagnosed: the caller could tell nothing")
+        .doesNotContain("Probable causes", "nothing at the site makes it urgent");
   }
 
   @Test
