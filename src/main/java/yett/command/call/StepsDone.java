@@ -85,8 +85,11 @@ record StepsDone(Sitting sitting, PromptRequests wishes) {
 
   /** Keeps who was called for help, after what was kept of it before. */
   static void keepHelp(Sitting sitting, String words) {
-    String all = helpCalled(sitting).map(b -> b + "; " + words).orElse(words);
-    sitting.record(new Event.Tended(Tending.HELP_CALLED, all));
+    String before = helpCalled(sitting).orElse("");
+    if (!before.contains(words)) {
+      String all = before.isEmpty() ? words : before + "; " + words;
+      sitting.record(new Event.Tended(Tending.HELP_CALLED, all));
+    }
   }
 
   static Optional<String> helpCalled(Sitting sitting) {

@@ -79,6 +79,24 @@ class CallEndTest {
     assertThat(typed.screen()).contains("Understood: It starts, then it just stops.");
   }
 
+  /** Only what belongs to what did it is read out, not all that the words faintly fit. */
+  @Test
+  void what_to_watch_is_for_what_did_it() {
+    typed.type(
+        "it is dead",
+        "0",
+        "0",
+        "1",
+        "0",
+        "0",
+        "works again",
+        "yes",
+        "my nephew pulled the red stop button out",
+        "close");
+    String watch = typed.screen().substring(typed.screen().lastIndexOf("Read out:"));
+    assertThat(watch).contains("do not put it right a second time").doesNotContain(" 7 ", "panel");
+  }
+
   @Test
   void what_did_it_is_not_asked_anew_of_who_has_said_it() {
     typed.type(
@@ -129,7 +147,9 @@ class CallEndTest {
             "it is funny",
             "nobody could say how urgent it is",
             "Not diagnosed: the caller could tell nothing")
-        .doesNotContain("Probable causes", "nothing at the site makes it urgent");
+        .doesNotContain("nothing at the site makes it urgent", "%");
+    assertThat(typed.casebook().cases().get(0).summary().title())
+        .isEqualTo("nobody could tell what is wrong");
   }
 
   @Test
@@ -269,6 +289,14 @@ class CallEndTest {
         .doesNotContain(new Event.Said("told her not to touch the live wires"));
     assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
         .contains("ambulance called 19:42, fire engine coming too; rang the police as well");
+  }
+
+  /** Another danger is asked about; "done" is no answer to that, and no reason to begin again. */
+  @Test
+  void done_is_no_answer_to_a_danger_that_is_asked_about() {
+    typed.type("it hit somebody", "1", "there is a fire in the shed", "done", "0", "done", "");
+    assertThat(typed.screen()).contains("Look first; then say whether it is true.", "Emergency");
+    assertThat(typed.screen().split("Before anything else")).hasSize(2);
   }
 
   @Test
