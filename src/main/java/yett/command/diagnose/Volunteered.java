@@ -151,10 +151,7 @@ public final class Volunteered {
     return true;
   }
 
-  /**
-   * Looks for dangers in words that are stored in any case. Returns whether there is one, or the
-   * whole list has to be asked again.
-   */
+  /** Hears dangers in words stored in any case; true if there is one, or the list comes again. */
   public boolean hearDanger(String words) {
     List<Thing> told = words.isBlank() ? List.of() : dangers.among(tellings().hear(words));
     return !told.isEmpty() && dangers.ask(told, words, this::keep);
