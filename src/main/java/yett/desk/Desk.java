@@ -130,7 +130,16 @@ public final class Desk implements AutoCloseable {
 
   /** Works on calls; on those that wait on this computer if the server is away. */
   public void tend(Runnable work) {
-    withoutServer().filter(CallsAway::isAny).ifPresentOrElse(calls -> tend(work, calls), work);
+    withoutServer()
+        .filter(CallsAway::isAny)
+        .ifPresentOrElse(
+            calls -> {
+              notices.accept(
+                  "The server does not answer: only calls that wait on this computer can be seen and"
+                      + " changed now.");
+              tend(work, calls);
+            },
+            work);
   }
 
   /** Whether entries are now kept on this computer because the server is away. */

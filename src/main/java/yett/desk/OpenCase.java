@@ -326,15 +326,17 @@ public final class OpenCase implements AutoCloseable {
     if (inspection.isPresent()) {
       return inspected(then, inspection.get());
     }
-    String title =
-        then.state().told().complaints().isEmpty() ? titleByDanger(then) : found(then, leading);
+    Optional<List<String>> complaints = then.state().told().complaints();
+    boolean untold =
+        complaints.isEmpty() || complaints.get().isEmpty() && leading.chance() < LIKELY;
+    String title = untold ? titleByDanger(then) : found(then, leading);
     if (closed) {
       title = then.state().closed().get().words() + ": " + title;
     }
     return new Summary(
         closed ? yett.casebook.CaseStatus.CLOSED : CaseStatus.OPEN,
         title,
-        then.state().told().complaints().isEmpty() ? "" : leading.cause().id());
+        untold ? "" : leading.cause().id());
   }
 
   /**
@@ -369,7 +371,10 @@ public final class OpenCase implements AutoCloseable {
         .map(s -> interview.expertise().base().stops().get(s.stop()).name())
         .distinct()
         .reduce((a, b) -> a + "; " + b)
-        .orElse("begun");
+        .orElse(
+            then.state().told().complaints().isPresent()
+                ? "nobody could tell what is wrong"
+                : "begun");
   }
 
   @Override

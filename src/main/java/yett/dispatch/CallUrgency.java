@@ -27,7 +27,8 @@ public final class CallUrgency {
             .map(base.telephone().pressing()::get)
             .filter(p -> p != null)
             .toList();
-    return Urgencies.of(NotExcluded.of(base, state).after(dangers), pressing, at, zone);
+    return Urgencies.of(
+        NotExcluded.of(base, state).after(dangers), pressing, Urgencies.quiet(state), at, zone);
   }
 
   private static List<String> told(Check check, CaseState.Answered answered) {

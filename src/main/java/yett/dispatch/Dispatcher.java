@@ -153,7 +153,7 @@ public final class Dispatcher {
         .closed()
         .filter(NOBODY_GOES::contains)
         .map(e -> new DispatchSheet.Urgency(DispatchSheet.NOBODY, ended(e, moment)))
-        .orElseGet(() -> Urgencies.of(dangers, pressing(state), at, zone));
+        .orElseGet(() -> Urgencies.of(dangers, pressing(state), Urgencies.quiet(state), at, zone));
   }
 
   /** How the call ended, and what the caller said of it. */
@@ -167,11 +167,13 @@ public final class Dispatcher {
   }
 
   /**
-   * Whether there is anything to reason from; there is not if a danger came before all questions.
+   * Whether there is anything to reason from; there is not if a danger came before all questions,
+   * or if nobody could tell anything.
    */
   private boolean isDiagnosed(Moment moment) {
-    return moment.state().told().complaints().isPresent()
+    return moment.state().told().complaints().filter(c -> !c.isEmpty()).isPresent()
         || moment.state().answers().stream()
+            .filter(a -> a.answer().tells())
             .map(a -> base.checks().get(a.check()))
             .anyMatch(c -> c != null && !c.danger());
   }

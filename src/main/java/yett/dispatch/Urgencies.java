@@ -9,6 +9,8 @@ import java.time.ZonedDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
+import yett.interview.CaseState;
+import yett.interview.Event;
 import yett.knowledge.Pressing;
 import yett.knowledge.Pressing.Urgency;
 
@@ -25,10 +27,11 @@ final class Urgencies {
   /**
    * @param dangers names of the stops that were raised
    * @param pressing what makes the call urgent
+   * @param quiet the reason if there is no other
    * @param zone time zone of the site
    */
   static DispatchSheet.Urgency of(
-      List<String> dangers, List<Pressing> pressing, Instant at, ZoneId zone) {
+      List<String> dangers, List<Pressing> pressing, String quiet, Instant at, ZoneId zone) {
     ZonedDateTime when = at.atZone(zone);
     boolean weekend = isWeekend(when);
     Urgency level = dangers.isEmpty() ? Urgency.NEXT_WORKING_DAY : Urgency.AT_ONCE;
@@ -44,9 +47,21 @@ final class Urgencies {
       reasons.add("it is the weekend: the next working day is Monday " + monday);
     }
     if (reasons.isEmpty()) {
-      reasons.add("nothing at the site makes it urgent");
+      reasons.add(quiet);
     }
     return new DispatchSheet.Urgency(level.words(), List.copyOf(reasons));
+  }
+
+  /** What is said of the urgency if nothing makes it urgent: as much as was asked and answered. */
+  static String quiet(CaseState state) {
+    boolean untold =
+        state.notes().stream()
+            .anyMatch(e -> ((Event.Noted) e.event()).text().equals(Event.Noted.URGENCY_UNTOLD));
+    return untold
+        ? "nobody could say how urgent it is"
+        : state.told().pressing().isEmpty()
+            ? "not asked how urgent it is"
+            : "nothing at the site makes it urgent";
   }
 
   private static boolean isWeekend(ZonedDateTime when) {

@@ -419,6 +419,9 @@ public sealed interface Event {
    */
   record Noted(String text, @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> about)
       implements Event {
+    /** The note for an urgency that nobody could tell. */
+    public static final String URGENCY_UNTOLD = "Nobody could say how urgent it is.";
+
     public Noted {
       requireNonNull(text, "text");
       about = about == null ? Optional.empty() : about; // null before it was kept

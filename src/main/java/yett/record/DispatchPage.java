@@ -30,33 +30,44 @@ public final class DispatchPage {
   private final DispatchSheet sheet;
   private final Optional<String> currency;
   private final int detail;
-  private final Markdown page = new Markdown();
+  private final Outline page;
 
-  private DispatchPage(DispatchSheet sheet, Optional<String> currency, int detail) {
+  private DispatchPage(DispatchSheet sheet, Optional<String> currency, int detail, Outline page) {
     this.sheet = sheet;
     this.currency = currency;
     this.detail = detail;
+    this.page = page;
   }
 
   /**
    * @param currency of the prices, if the firm has set one
    */
   public static String markdown(DispatchSheet sheet, Optional<String> currency) {
-    String page = "";
-    for (int detail = MOST; detail >= 0; detail--) {
-      page = new DispatchPage(sheet, currency, detail).write();
-      if (page.lines().mapToInt(DispatchPage::height).sum() <= PAGE) {
-        break;
-      }
+    Markdown page = new Markdown();
+    write(sheet, currency, page);
+    return page.toString();
+  }
+
+  /** The same in another format, with as much as fits on the page as Markdown. */
+  public static void write(DispatchSheet sheet, Optional<String> currency, Outline page) {
+    int detail = MOST;
+    while (detail > 0 && lines(sheet, currency, detail) > PAGE) {
+      detail--;
     }
-    return page;
+    new DispatchPage(sheet, currency, detail, page).write();
+  }
+
+  private static int lines(DispatchSheet sheet, Optional<String> currency, int detail) {
+    Markdown page = new Markdown();
+    new DispatchPage(sheet, currency, detail, page).write();
+    return page.toString().lines().mapToInt(DispatchPage::height).sum();
   }
 
   private static int height(String line) {
     return Math.max(1, (line.length() + WIDTH - 1) / WIDTH);
   }
 
-  private String write() {
+  private void write() {
     page.title("Dispatch, case " + sheet.caseId() + ": " + sheet.gate());
     page.paragraph(
         Wording.capital(sheet.urgency().level()),
@@ -82,7 +93,6 @@ public final class DispatchPage {
           sheet.cautions().stream().map(DispatchPage::hazard).toList());
       page.list("How the gate is left until somebody comes", sheet.untilThen());
     }
-    return page.toString();
   }
 
   private void who() {
@@ -119,7 +129,9 @@ public final class DispatchPage {
   }
 
   private String undiagnosed() {
-    return "Not diagnosed: " + (sheet.dangers().isEmpty() ? "nothing was asked" : "an emergency");
+    boolean untouched = sheet.asked().stream().allMatch(a -> a.check().startsWith("danger-"));
+    String why = untouched ? "nothing was asked" : "the caller could tell nothing";
+    return "Not diagnosed: " + (sheet.dangers().isEmpty() ? why : "an emergency");
   }
 
   private List<String> said() {

@@ -41,9 +41,15 @@ final class NotNow {
   private static final Pattern NOT_NOW =
       Pattern.compile("(?i)\\b(?:" + String.join("|", PAST, IMAGINED, FEARED, MEANT) + ")\\b");
 
+  /** What was only to be expected, and has come: "if it ever smoked, and now it has". */
+  private static final Pattern HAS_COME =
+      Pattern.compile(
+          "(?i)\\b(?:and|but|well|now)[ ,]+(?:now )?(?:it|they|that|this) (?:has|have|did|does|is|was)"
+              + "(?: now)?[.! ]*$");
+
   private NotNow() {}
 
   static boolean in(String clause) {
-    return NOT_NOW.matcher(clause).find();
+    return NOT_NOW.matcher(clause).find() && !HAS_COME.matcher(clause).find();
   }
 }

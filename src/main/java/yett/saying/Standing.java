@@ -35,9 +35,4 @@ enum Standing {
     boolean shut = STAYS_SHUT.matcher(clause).find();
     return open == shut ? UNSAID : open ? OPEN : SHUT;
   }
-
-  /** Whether both say an end, and not the same. */
-  boolean isOther(Standing other) {
-    return this != UNSAID && other != UNSAID && this != other;
-  }
 }

@@ -42,9 +42,4 @@ enum Striker {
     boolean other = GATE_IS_HIT.matcher(clause).find();
     return gate == other ? UNSAID : gate ? GATE : SOMETHING_ELSE;
   }
-
-  /** Whether both say who it is, and not the same. */
-  boolean isOther(Striker other) {
-    return this != UNSAID && other != UNSAID && this != other;
-  }
 }

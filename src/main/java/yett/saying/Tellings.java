@@ -22,7 +22,11 @@ public final class Tellings {
 
   private static final int MOST = 5;
 
+  /** The same line is heard several times: for dangers, for what it answers, for its end. */
+  private record Last(String words, Heard heard) {}
+
   private final Hearing hearing;
+  private volatile Last last = new Last("", new Heard(List.of(), List.of()));
 
   public Tellings(Hearing hearing) {
     this.hearing = hearing;
@@ -30,7 +34,12 @@ public final class Tellings {
 
   /** The possible meanings of words without a reading; both lists are empty if there are none. */
   public Heard hear(String words) {
-    return Listening.to(words, hearing);
+    Last known = last;
+    if (!known.words().equals(words)) {
+      known = new Last(words, Listening.to(words, hearing));
+      last = known;
+    }
+    return known.heard();
   }
 
   /**

@@ -49,19 +49,33 @@ class UrgenciesTest {
   @Test
   void the_weekend_is_that_of_the_site() {
     Instant late = Instant.parse("2026-11-29T20:00:00Z"); // Monday morning in Auckland
-    assertThat(Urgencies.of(List.of(), List.of(OPEN), late, ZoneId.of("Pacific/Auckland")).level())
+    assertThat(
+            Urgencies.of(
+                    List.of(),
+                    List.of(OPEN),
+                    "nothing at the site makes it urgent",
+                    late,
+                    ZoneId.of("Pacific/Auckland"))
+                .level())
         .isEqualTo("today");
     assertThat(of(List.of(OPEN), late).level()).isEqualTo("at once");
   }
 
   @Test
   void a_danger_is_always_at_once() {
-    assertThat(Urgencies.of(List.of("Somebody is trapped"), List.of(), TUESDAY, ZoneOffset.UTC))
+    assertThat(
+            Urgencies.of(
+                List.of("Somebody is trapped"),
+                List.of(),
+                "nothing at the site makes it urgent",
+                TUESDAY,
+                ZoneOffset.UTC))
         .isEqualTo(new DispatchSheet.Urgency("at once", List.of("Somebody is trapped")));
   }
 
   private static DispatchSheet.Urgency of(List<Pressing> pressing, Instant at) {
-    return Urgencies.of(List.of(), pressing, at, ZoneOffset.UTC);
+    return Urgencies.of(
+        List.of(), pressing, "nothing at the site makes it urgent", at, ZoneOffset.UTC);
   }
 
   private static Pressing pressing(String said, Urgency urgency, Urgency weekend) {

@@ -57,7 +57,9 @@ class CallsAwayTest {
     assertThat(call.exitCode()).as(call.stdout() + call.stderr()).isZero();
     assertThat(call.stderr())
         .contains("this call is kept on this computer", "The call waits on this computer");
-    assertThat(run("", "calls").stdout()).contains("Fish dock", "1 call is open.");
+    Pipe.Result calls = run("", "calls");
+    assertThat(calls.stdout()).contains("Fish dock", "1 call is open.");
+    assertThat(calls.stderr()).contains("only calls that wait on this computer can be seen");
     assertThat(run("the gate will not open\n", "call", "Ice house").stdout())
         .contains("Saved on this computer.", "under the number that it gets there")
         .doesNotContain("Go on with: resume");

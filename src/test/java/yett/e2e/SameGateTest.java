@@ -45,6 +45,15 @@ class SameGateTest {
   }
 
   @Test
+  void who_had_the_call_before_is_told() {
+    run("", "calls", "agent", "Ana Brook");
+    assertThat(run("", "calls", "take", "1").stdout()).doesNotContain("It was with");
+    run("", "calls", "agent", "Ben Reed");
+    assertThat(run("", "calls", "take", "1").stdout()).contains("It was with Ana Brook.");
+    assertThat(run("", "calls").stdout()).contains("with Ben Reed");
+  }
+
+  @Test
   void another_matter_stays_a_case_of_its_own() {
     run("it does not close\n0\nIna, 555-0107\n0\nx\n", "call", "Ropewalk");
 

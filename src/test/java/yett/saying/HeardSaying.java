@@ -40,6 +40,11 @@ record HeardSaying(
     return read("heard-anew");
   }
 
+  /** The fourth set, of sayings that provoke; every second, drawn by lot, is kept aside. */
+  static List<HeardSaying> hard() throws IOException {
+    return read("heard-hard");
+  }
+
   private static List<HeardSaying> read(String file) throws IOException {
     List<HeardSaying> all = new ArrayList<>();
     String text = Files.readString(Path.of("src/test/resources/sayings/" + file + ".yaml"));

@@ -157,6 +157,37 @@ class HeardTest {
     assertThat(aside.falseAlarms()).as(aside::toString).isLessThan(0.12);
   }
 
+  /** Much in one breath, dangers said sideways, past, denied or feared, wrong words. */
+  @Test
+  void so_are_sayings_that_provoke() throws IOException {
+    List<HeardSaying> hard = HeardSaying.hard();
+    assertThat(hard.stream().filter(HeardSaying::aside)).hasSizeGreaterThanOrEqualTo(45);
+    List<String> wrong = new ArrayList<>();
+    Figures learned = measure(Shipped.HEARING, hard, s -> !s.aside(), wrong);
+    Figures aside = measure(Shipped.HEARING, hard, HeardSaying::aside, new ArrayList<>());
+
+    assertThat(learned.right()).as(() -> told(learned, wrong)).isGreaterThan(0.96);
+    assertThat(learned.dangers()).as(() -> told(learned, wrong)).isGreaterThan(0.91);
+    assertThat(learned.falseAlarms()).as(() -> told(learned, wrong)).isLessThan(0.13);
+    assertThat(aside.right()).as(aside::toString).isGreaterThan(0.86);
+    assertThat(aside.dangers()).as(aside::toString).isGreaterThan(0.99);
+    assertThat(aside.falseAlarms()).as(aside::toString).isLessThan(0.12);
+  }
+
+  /** At which end a gate stays is told apart, and what was only to be expected from what came. */
+  @Test
+  void the_end_at_which_it_is_stuck_is_heard() {
+    Tellings tellings = new Tellings(Shipped.HEARING);
+    assertThat(tellings.hear("our gate is stuck open").things().get(0).card())
+        .isEqualTo("stays-open");
+    assertThat(tellings.hear("our gate is stuck open").dangers()).isEmpty();
+    assertThat(tellings.hear("the gate is stuck shut").things().get(0).card())
+        .isEqualTo("stays-shut");
+    assertThat(tellings.hear("I was to ring if it ever smoked, and now it has").dangerThings())
+        .extracting(Thing::card)
+        .contains("danger-burning");
+  }
+
   @Test
   void without_the_model_it_is_understood_less_well() throws IOException {
     Figures tuned = measure(BY_WORDS, s -> !s.aside(), new ArrayList<>());

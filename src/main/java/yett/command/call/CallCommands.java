@@ -7,6 +7,7 @@ import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseId;
 import yett.command.common.Completions;
+import yett.command.common.PrintedFiles;
 import yett.command.common.UsageException;
 import yett.command.diagnose.NewCase;
 import yett.console.Console;
@@ -18,6 +19,7 @@ import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
 import yett.knowledge.Role;
 import yett.record.DispatchPage;
+import yett.record.handout.DispatchPaper;
 
 /**
  * {@code call} and {@code dispatch}: take a telephone call, and prepare the sheet for the person
@@ -29,9 +31,9 @@ public record CallCommands(Desk desk, Console console, StandardStreams output) {
           + "is taken over. Read out what is on the screen, one thing at a time.";
 
   private static final String DISPATCH =
-      "Usage: dispatch CASE [--json]. CASE is its number, such as 2026-0007 or 7. The"
-          + " sheet goes to standard output as Markdown; its JSON follows"
-          + " shared/dispatch.schema.json.";
+      "Usage: dispatch CASE [--json], or dispatch CASE --pdf FILE | --html FILE. CASE is its"
+          + " number, such as 2026-0007 or 7. Without a file the sheet goes to standard output as"
+          + " Markdown; its JSON follows shared/dispatch.schema.json.";
 
   @Command(
       name = "call",
@@ -49,12 +51,17 @@ public record CallCommands(Desk desk, Console console, StandardStreams output) {
       completionProvider = Completions.CASES)
   public void dispatch(
       @Arguments List<String> words,
-      @Option(longName = "json", description = "JSON instead of Markdown") boolean json) {
-    UsageException.when(words.size() != 1, DISPATCH);
-    desk.tend(() -> print(words.get(0), json));
+      @Option(longName = "json", description = "JSON instead of Markdown") boolean json,
+      @Option(longName = "html", description = "write a page to this file, to look at and print")
+          String html,
+      @Option(longName = "pdf", description = "write the same page to this file as PDF")
+          String pdf) {
+    PrintedFiles files = new PrintedFiles(output, html, pdf);
+    UsageException.when(words.size() != 1 || json && files.isAny(), DISPATCH);
+    desk.tend(() -> print(words.get(0), json, files));
   }
 
-  private void print(String typed, boolean json) {
+  private void print(String typed, boolean json, PrintedFiles files) {
     CaseId id = desk.casebook().find(typed);
     try (OpenCase open = desk.open(id, Role.CALLER)) {
       DispatchSheet sheet =
@@ -63,7 +70,9 @@ public record CallCommands(Desk desk, Console console, StandardStreams output) {
               open,
               open.moment(),
               desk.isAway() ? id + " of this computer" : id.toString());
-      if (json) {
+      if (files.isAny()) {
+        files.write(DispatchPaper.html(sheet, desk.firm().letterhead()));
+      } else if (json) {
         output.json(DispatchJson.write(sheet));
       } else {
         output.print(DispatchPage.markdown(sheet, desk.firm().letterhead().currency()));

@@ -33,7 +33,8 @@ final class CallQueue {
       words.add(line.siteId());
       words.add(age(Duration.between(line.opened(), now)));
       words.add(because);
-      log.stage().map(CallWords::of).ifPresent(words::add);
+      log.last(Tending.SENT).map(CallWords::of).ifPresent(words::add);
+      log.stage().filter(t -> t.what() != Tending.SENT).map(CallWords::of).ifPresent(words::add);
       log.callBack().map(CallWords::of).ifPresent(words::add);
       if (isLate(now)) {
         words.add("LATE");

@@ -14,7 +14,7 @@ import yett.interview.Event;
 import yett.interview.Step;
 
 /** Leads a caller through a repair step by step. */
-record CallSteps(Sitting sitting, Questions questions) {
+record CallSteps(Sitting sitting, Questions questions, StepsDone done) {
   /** The position of the last word that means that a step is done. */
   private static final int DONE = 4;
 
@@ -30,7 +30,7 @@ record CallSteps(Sitting sitting, Questions questions) {
       blocks.add(Block.numbered(desk));
     }
     sitting.show(blocks);
-    questions.madeSafe(step);
+    done.ask(step);
   }
 
   /**

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * @param where the place of the gate
  */
 record CallerDetails(String name, String phone, String where) {
-  private static final Pattern PHONE = Pattern.compile("\\+?\\(?\\d[\\d ()/.-]{4,}\\d");
+  static final Pattern PHONE = Pattern.compile("\\+?\\(?\\d[\\d ()/.-]{4,}\\d");
 
   /** Words before a name or a place that belong to neither. */
   private static final Pattern TALK =

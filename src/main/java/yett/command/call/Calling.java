@@ -40,7 +40,7 @@ public final class Calling {
       Sitting sitting, PromptRequests wishes, Questions questions, Map<String, String> knownSite) {
     this.sitting = sitting;
     this.whoCalls = new WhoCalls(sitting, wishes);
-    this.deeds = new CallSteps(sitting, questions);
+    this.deeds = new CallSteps(sitting, questions, new StepsDone(sitting, wishes));
     this.send = new SendScreen(sitting, questions, whoCalls);
     this.since = new SaidSince(sitting, wishes);
     this.words = new OpeningWords(sitting, wishes, since);

@@ -11,6 +11,7 @@ import yett.command.diagnose.LongList;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
+import yett.command.diagnose.Volunteered;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Step;
@@ -20,6 +21,9 @@ import yett.saying.Sayings;
 /** Offers the complaints that the caller's words most probably mean, for the caller to confirm. */
 record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questions) {
   private static final int OFFERED = 5;
+
+  private static final String NONE_FITS =
+      "Type the numbers that apply, or d if nothing fits or they can't say.";
 
   /**
    * Offers what was understood. Any line that does not choose from it counts as further words of
@@ -48,7 +52,9 @@ record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questio
         Block.numbered(offered.stream().map(Check::spoken).toList()));
     while (true) {
       String line =
-          sitting.line("Numbers that apply, \"list\" for the whole list, or other words").strip();
+          sitting
+              .line("Numbers that apply, list for all, d if they can't say, or other words")
+              .strip();
       if (line.toLowerCase(Locale.ROOT).matches("list|0|none|no")) {
         pick(step.complaints(), "Everything people call about");
         return;
@@ -63,6 +69,8 @@ record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questio
           return;
         }
         sitting.say("Type numbers from 1 to " + offered.size() + ", or list.");
+      } else if (Volunteered.isPrompted(line)) {
+        sitting.say("Nothing to " + line.toLowerCase(Locale.ROOT) + " yet. " + NONE_FITS);
       } else if (!line.isEmpty()) {
         sitting.record(new Event.Said(line));
         return;
@@ -106,9 +114,10 @@ record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questio
     List<String> texts = complaints.stream().map(Check::spoken).toList();
     List<String> ids = complaints.stream().map(Check::id).toList();
     LongList list = LongList.of(sitting, heading, "Read out what may fit.", texts);
-    Optional<List<Integer>> picked = questions.several(list, "Numbers", ids, texts);
+    Optional<List<Integer>> picked =
+        questions.several(list, "Numbers, or d if nothing fits", ids, texts);
     if (picked.isPresent() && picked.get().isEmpty()) {
-      sitting.say("Pick at least one; if nothing fits, take the nearest and add a note.");
+      sitting.say(NONE_FITS);
     } else if (picked.isPresent()) {
       complained(picked.get().stream().map(complaints::get).toList());
     }

@@ -13,6 +13,7 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
+import yett.interview.CallLog;
 import yett.interview.Event;
 import yett.interview.Tending;
 import yett.wording.CallWords;
@@ -175,8 +176,19 @@ public record QueueCommands(Desk desk, Console console) {
         throw new UsageException(
             "Case " + id + " is closed: " + open.moment().state().closed().get().words() + ".");
       }
+      Optional<String> before = CallLog.of(open.moment().entries()).holder();
       open.record(event);
-      console.say("Case " + id + ": " + words + ".");
+      Optional<String> now = CallLog.of(open.moment().entries()).holder();
+      console.say(
+          "Case "
+              + id
+              + ": "
+              + words
+              + "."
+              + before
+                  .filter(b -> !now.equals(before))
+                  .map(b -> " It was with " + b + ".")
+                  .orElse(""));
     }
   }
 }

@@ -3,8 +3,6 @@ package yett.command.call;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import yett.command.diagnose.Sitting;
 import yett.interview.CallLog;
@@ -31,22 +29,31 @@ public final class Sending {
 
   /** Asks who goes, and stores it. */
   public void ask(boolean emergency, String level) {
-    List<Event> events = new ArrayList<>();
     if (emergency) {
-      String called =
-          told("Who was called for help, and when? Such as: fire service, 19:42; or Enter");
-      events.add(
-          new Event.Tended(
-              Tending.HELP_CALLED, called.isEmpty() ? "not said who was called" : called));
+      askHelp();
     }
     String who = told("Who goes, and by when? Such as: Tom, 14:30; or Enter");
     Optional<Instant> due = due(who);
-    events.add(sent(level, who, due));
-    sitting.record(events.toArray(Event[]::new));
+    sitting.record(sent(level, who, due));
     if (due.isEmpty() && !who.isEmpty()) {
       due = askWhen(level, who);
     }
     due.ifPresent(at -> promise(level, at));
+  }
+
+  private void askHelp() {
+    Optional<String> before = StepsDone.helpCalled(sitting);
+    String called =
+        told(
+            before
+                .map(b -> "Called for help: " + b + ". Who else, and when? Or Enter")
+                .orElse(
+                    "Who was called for help, and when? Such as: fire service, 19:42; or Enter"));
+    if (!called.isEmpty()) {
+      StepsDone.keepHelp(sitting, called);
+    } else if (before.isEmpty()) {
+      StepsDone.keepHelp(sitting, "not said who was called");
+    }
   }
 
   private void promise(String level, Instant at) {

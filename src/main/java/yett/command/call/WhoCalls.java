@@ -10,7 +10,6 @@ import yett.casebook.Person;
 import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
-import yett.command.diagnose.WorksAgain;
 import yett.console.Block;
 import yett.interview.CallLog;
 import yett.interview.Event;
@@ -19,23 +18,27 @@ import yett.interview.Tending;
 
 /**
  * Asks who calls, from where and on which number. It is asked once, in the first minute of a call.
+ * Whatever is typed is heard first, because people answer this with what is wrong, too.
  */
 final class WhoCalls {
   private static final int LONGEST = 120;
 
   private final Sitting sitting;
   private final PromptRequests wishes;
+  private final SaidForName saidForName;
   private boolean asked;
+  private boolean interrupted;
   private Optional<CaseId> same = Optional.empty();
 
   WhoCalls(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
+    this.saidForName = new SaidForName(sitting, wishes);
   }
 
-  /** Whether something else came first, so that it still has to be asked. */
+  /** Whether something else came first, so that the call has to be looked at again. */
   boolean isLeft() {
-    return !asked;
+    return !asked || interrupted;
   }
 
   /** The open case of the same caller that this call is about. */
@@ -45,11 +48,12 @@ final class WhoCalls {
 
   /** Asks, unless it was asked before or is known. */
   void ask() {
+    interrupted = false;
     if (asked) {
       return;
     }
-    asked = true;
     if (sitting.open().caller().filter(p -> !p.phone().isEmpty()).isPresent()) {
+      asked = true;
       return;
     }
     sitting.show(
@@ -58,38 +62,37 @@ final class WhoCalls {
             "Name, place of the gate, number to call back, separated by commas. Leave out"
                 + " what they do not say; press Enter for none."));
     Moment before = sitting.moment();
-    while (true) {
-      String line = sitting.line("Who").strip();
-      boolean unknown =
-          line.matches("0|d") || Words.wish(line).equals(Optional.of(Words.Wish.UNKNOWN));
-      if (line.isEmpty() || unknown) {
-        return;
-      }
-      if (wishes.grant(line)) {
-        if (sitting.moment() != before) {
-          asked = false; // asked again after what the request led to
-          return;
-        }
-      } else if (tells(line) && wishes.volunteered().hear(line)) {
-        asked = false; // asked again after what was told
-        return;
-      } else if (line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|g|[1-9]")) {
-        sitting.say("That is not a name. Press Enter if they do not say.");
-      } else if (line.length() > LONGEST) {
-        sitting.say("At most " + LONGEST + " letters, please.");
-      } else {
-        keep(CallerDetails.of(line));
-        same = new SameCaller(sitting).openCase();
-        return;
-      }
+    while (!asked && !interrupted) {
+      take(sitting.line("Who").strip(), before);
     }
   }
 
-  /** Whether the line is not a name but something that cannot wait. */
-  private boolean tells(String line) {
-    return CallerDetails.of(line).phone().isEmpty()
-        && (new WorksAgain(sitting).tellsOfIt(line)
-            || !sitting.ears().tellings().hear(line).dangers().isEmpty());
+  private void take(String line, Moment before) {
+    boolean unknown =
+        line.matches("0|d") || Words.wish(line).equals(Optional.of(Words.Wish.UNKNOWN));
+    if (line.isEmpty() || unknown) {
+      asked = true;
+    } else if (wishes.grant(line)) {
+      interrupted = sitting.moment() != before; // asked again after what the request led to
+    } else if (line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|g|[1-9]")) {
+      sitting.say("That is not a name. Press Enter if they do not say.");
+    } else {
+      takeWords(line);
+    }
+  }
+
+  /** A danger comes before all; what may end the call comes after the name. */
+  private void takeWords(String line) {
+    SaidForName.Rest rest = saidForName.take(line);
+    interrupted = rest.danger() || rest.toHear().isPresent();
+    if (rest.details().length() > LONGEST) {
+      sitting.say("At most " + LONGEST + " letters, please.");
+    } else if (!rest.details().isBlank()) {
+      keep(CallerDetails.of(rest.details()));
+      asked = true;
+      same = interrupted ? Optional.empty() : new SameCaller(sitting).openCase();
+    }
+    rest.toHear().ifPresent(wishes.volunteered()::hear);
   }
 
   private void keep(CallerDetails who) {

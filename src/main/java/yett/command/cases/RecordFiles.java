@@ -2,21 +2,19 @@ package yett.command.cases;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yett.command.common.NewFile;
+import yett.command.common.PrintedFiles;
 import yett.command.common.UsageException;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.interview.Moment;
 import yett.knowledge.Letterhead;
 import yett.knowledge.Names;
-import yett.paper.PdfFile;
 import yett.paper.Picture;
 import yett.record.handout.HandOut;
 import yett.record.handout.HandOut.Part;
@@ -26,9 +24,7 @@ final class RecordFiles {
   static final List<String> READERS = List.of("customer", "technician");
 
   private final Desk desk;
-  private final StandardStreams output;
-  private final Optional<Path> html;
-  private final Optional<Path> pdf;
+  private final PrintedFiles files;
   private final Set<Part> parts;
 
   /**
@@ -38,9 +34,7 @@ final class RecordFiles {
    */
   RecordFiles(Desk desk, StandardStreams output, String html, String pdf, Set<Part> parts) {
     this.desk = desk;
-    this.output = output;
-    this.html = Optional.ofNullable(html).map(NewFile::named);
-    this.pdf = Optional.ofNullable(pdf).map(NewFile::named);
+    this.files = new PrintedFiles(output, html, pdf);
     this.parts = parts;
   }
 
@@ -72,21 +66,7 @@ final class RecordFiles {
         new HandOut(desk.expertise(), letterhead, logo(letterhead), ZoneId.systemDefault());
     Optional<LocalDate> due =
         new NextInspections(desk).after(gate, moment.entries(), ZoneId.systemDefault());
-    String page = handOut.html(moment, caseId, gate, due, parts);
-    html.ifPresent(file -> NewFile.write(file, page, output));
-    pdf.ifPresent(
-        file -> {
-          byte[] printed = PdfFile.of(page);
-          NewFile.write(file, printed, output);
-          String missing = PdfFile.missing(page);
-          if (!missing.isEmpty()) {
-            output.tell(
-                file
-                    + ": these characters are not in its fonts and look like #: "
-                    + missing
-                    + ". A browser shows them: --html FILE.");
-          }
-        });
+    files.write(handOut.html(moment, caseId, gate, due, parts));
   }
 
   private Optional<Picture> logo(Letterhead letterhead) {

@@ -18,6 +18,9 @@ public final class Ears {
 
   private final RuleBase base;
 
+  /** One, because it remembers the line that was heard last. */
+  private Tellings tellings;
+
   Ears(RuleBase base) {
     this.base = base;
   }
@@ -56,7 +59,10 @@ public final class Ears {
   private record Made(RuleBase base, CompletableFuture<Hearing> hearing) {}
 
   public Tellings tellings() {
-    return new Tellings(hearing());
+    if (tellings == null) {
+      tellings = new Tellings(hearing());
+    }
+    return tellings;
   }
 
   public Sayings complaints() {

@@ -4,15 +4,24 @@ import java.util.List;
 import yett.interview.Event;
 import yett.interview.SomeSteps;
 import yett.interview.Step;
+import yett.knowledge.Role;
 
 /**
  * Handles a step whose question nobody can answer. For some lists, that is stored as the answer.
  */
 record NobodyKnows(Sitting sitting) implements SomeSteps<Runnable> {
 
+  /** On a call the fault may be none of the list; whoever is sent looks for it. */
+  @Override
+  public Runnable askComplaints(Step.AskComplaints step) {
+    return sitting.moment().state().role() == Role.CALLER
+        ? kept("Nobody could say which complaint it is.", new Event.Complained(List.of()))
+        : other(step);
+  }
+
   @Override
   public Runnable askPressing(Step.AskPressing step) {
-    return kept("Nobody could say how urgent it is.", new Event.Pressed(List.of()));
+    return kept(Event.Noted.URGENCY_UNTOLD, new Event.Pressed(List.of()));
   }
 
   @Override

@@ -69,7 +69,7 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
                         : Prompt.number(line, dangers.size())
                             .map(Prompt.Reading::of)
                             .orElse(
-                                line.isEmpty()
+                                line.isEmpty() || Volunteered.isPrompted(line)
                                     ? Prompt.Reading.again(
                                         "Look first; then say whether it is true.")
                                     : Prompt.Reading.of(-1)));

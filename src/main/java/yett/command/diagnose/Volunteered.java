@@ -57,6 +57,11 @@ public final class Volunteered {
     }
   }
 
+  /** Whether some other prompt asks for this word. */
+  public static boolean isPrompted(String line) {
+    return PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
+  }
+
   /**
    * Takes up words that do not answer the question.
    *
@@ -67,7 +72,7 @@ public final class Volunteered {
         !(sitting.moment().step() instanceof Step.AskDangers)
             && line.codePoints().filter(Character::isLetter).count() >= 1
             && line.strip().length() >= 4
-            && !PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
+            && !isPrompted(line);
     boolean makesSafe = sitting.moment().step() instanceof Step.MakeSafe;
     boolean taken = telling && take(line.strip());
     if (telling && !taken && makesSafe) {
@@ -146,12 +151,10 @@ public final class Volunteered {
     return true;
   }
 
-  /** Looks for dangers in words that are stored in any case. */
-  void hearDanger(String words) {
+  /** Hears dangers in words stored in any case; true if there is one, or the list comes again. */
+  public boolean hearDanger(String words) {
     List<Thing> told = words.isBlank() ? List.of() : dangers.among(tellings().hear(words));
-    if (!told.isEmpty()) {
-      dangers.ask(told, words, this::keep);
-    }
+    return !told.isEmpty() && dangers.ask(told, words, this::keep);
   }
 
   /** A complaint or recent event whose exact name in a list these words are. */

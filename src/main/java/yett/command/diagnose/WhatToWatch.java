@@ -36,12 +36,18 @@ record WhatToWatch(Sitting sitting) {
     return repairs(words).findAny().isPresent();
   }
 
-  /** Repairs that a caller may do and that these words mention. */
+  /** Repairs that a caller may do, for the likeliest meaning of these words that has any. */
   private Stream<Repair> repairs(String words) {
     List<Thing> heard =
         words.isBlank() ? List.of() : sitting.ears().tellings().hear(words).things();
+    return heard.stream().map(this::repairs).filter(r -> !r.isEmpty()).findFirst().stream()
+        .flatMap(List::stream);
+  }
+
+  private List<Repair> repairs(Thing thing) {
     return sitting.base().repairs().values().stream()
-        .filter(r -> r.who() == Role.CALLER && heard.stream().anyMatch(t -> isFor(r, t)));
+        .filter(r -> r.who() == Role.CALLER && isFor(r, thing))
+        .toList();
   }
 
   /** Whether what was understood shows a cause that the repair removes. */

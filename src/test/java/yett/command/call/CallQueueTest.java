@@ -45,7 +45,15 @@ class CallQueueTest {
     Event pressed = new Event.Pressed(List.of("goods-held-up"));
     Event hurt = new Event.Answered("danger-person", new Answer.Chosen("hurt-or-trapped"));
     CaseId quiet = call(casebook, "North Gate", MONDAY, Role.CALLER);
-    CaseId held = call(casebook, "South Gate", MONDAY.plusSeconds(60), Role.CALLER, pressed);
+    CaseId held =
+        call(
+            casebook,
+            "South Gate",
+            MONDAY.plusSeconds(60),
+            Role.CALLER,
+            pressed,
+            new Event.Tended(Tending.SENT, "Ben"),
+            new Event.Tended(Tending.AT_THE_GATE, ""));
     CaseId emergency = call(casebook, "East Gate", MONDAY.plusSeconds(120), Role.CALLER, hurt);
     CaseId older =
         call(
@@ -66,6 +74,7 @@ class CallQueueTest {
         .endsWith("nobody has taken it");
     assertThat(calls.get(1).words(LATER))
         .contains("sent: Tom", "call back: at five", "LATE", "with Mia Reed");
+    assertThat(calls.get(2).words(LATER)).contains("sent: Ben · at the gate");
     assertThat(calls.get(1).words(MONDAY.plusSeconds(60))).doesNotContain("LATE");
   }
 

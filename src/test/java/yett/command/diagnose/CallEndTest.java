@@ -79,6 +79,24 @@ class CallEndTest {
     assertThat(typed.screen()).contains("Understood: It starts, then it just stops.");
   }
 
+  /** Only what belongs to what did it is read out, not all that the words faintly fit. */
+  @Test
+  void what_to_watch_is_for_what_did_it() {
+    typed.type(
+        "it is dead",
+        "0",
+        "0",
+        "1",
+        "0",
+        "0",
+        "works again",
+        "yes",
+        "my nephew pulled the red stop button out",
+        "close");
+    String watch = typed.screen().substring(typed.screen().lastIndexOf("Read out:"));
+    assertThat(watch).contains("do not put it right a second time").doesNotContain(" 7 ", "panel");
+  }
+
   @Test
   void what_did_it_is_not_asked_anew_of_who_has_said_it() {
     typed.type(
@@ -109,6 +127,29 @@ class CallEndTest {
     assertThat(typed.screen())
         .contains("Send somebody", "The caller could not answer the last questions")
         .doesNotContain("Question 6");
+  }
+
+  /** Nothing on the list fits, or nobody knows: nothing is made up, and the sheet says so. */
+  @ParameterizedTest
+  @ValueSource(strings = {"d", "I don't know"})
+  void who_cannot_say_which_complaint_it_is_goes_on(String line) {
+    typed.type("it is funny", "0", "", "send", line, "d", "d", "d", "d", "d", "d", "d", "send");
+    assertThat(typed.stored())
+        .contains(
+            new Event.Noted("Nobody could say which complaint it is."),
+            new Event.Complained(List.of()))
+        .noneMatch(e -> e instanceof Event.Said s && s.words().equals("send"));
+    assertThat(typed.screen())
+        .contains("Send somebody")
+        .doesNotContain("Question 6", "Has it opened once");
+    assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
+        .contains(
+            "it is funny",
+            "nobody could say how urgent it is",
+            "Not diagnosed: the caller could tell nothing")
+        .doesNotContain("nothing at the site makes it urgent", "%");
+    assertThat(typed.casebook().cases().get(0).summary().title())
+        .isEqualTo("nobody could tell what is wrong");
   }
 
   @Test
@@ -222,6 +263,47 @@ class CallEndTest {
     assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
         .contains("Not diagnosed: an emergency")
         .doesNotContain("%", "Parts and tools", "On site: about");
+  }
+
+  /** At "done" it is the desk that types: no danger is heard in what it did. */
+  @Test
+  void what_the_desk_did_meanwhile_is_kept_as_its_own() {
+    typed.type(
+        "it hit somebody",
+        "1",
+        "ambulance called 19:42, fire engine coming too",
+        "told her not to touch the live wires",
+        "done, rang the police as well",
+        "",
+        "send",
+        "",
+        "Tom");
+    assertThat(typed.screen().split("That may mean")).hasSize(2);
+    assertThat(typed.screen()).contains("Called for help: ambulance called 19:42");
+    assertThat(typed.stored())
+        .contains(
+            new Event.Noted("told her not to touch the live wires"),
+            new Event.Tended(
+                Tending.HELP_CALLED,
+                "ambulance called 19:42, fire engine coming too; rang the police as well"))
+        .doesNotContain(new Event.Said("told her not to touch the live wires"));
+    assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
+        .contains("ambulance called 19:42, fire engine coming too; rang the police as well");
+  }
+
+  /** Another danger is asked about; "done" is no answer to that, and no reason to begin again. */
+  @Test
+  void done_is_no_answer_to_a_danger_that_is_asked_about() {
+    typed.type("it hit somebody", "1", "there is a fire in the shed", "done", "0", "done", "");
+    assertThat(typed.screen()).contains("Look first; then say whether it is true.", "Emergency");
+    assertThat(typed.screen().split("Before anything else")).hasSize(2);
+  }
+
+  @Test
+  void what_has_not_been_called_is_no_help() {
+    typed.type("it hit somebody", "1", "nobody has called the ambulance", "done", "", "send", "");
+    assertThat(typed.stored())
+        .noneMatch(e -> e.toString().contains("HELP_CALLED, words=nobody has called"));
   }
 
   @Test

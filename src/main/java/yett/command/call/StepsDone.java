@@ -1,0 +1,101 @@
+package yett.command.call;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import yett.command.diagnose.PromptRequests;
+import yett.command.diagnose.Sitting;
+import yett.interview.CallLog;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.interview.Tending;
+
+/**
+ * Waits until the caller has done what a danger asks for. The desk types what it did meanwhile, too
+ * ("ambulance called 19:42", "told them to stay back"): that is kept as its own, and no danger is
+ * heard in it.
+ */
+record StepsDone(Sitting sitting, PromptRequests wishes) {
+  private static final Pattern DONE =
+      Pattern.compile(
+          "(?i)(?:(?:yes|ok|okay|all|it['’]?s|that['’]?s|they['’]?ve|they have)[ ,]+)*done(?: now)?"
+              + "(?:[.,;:! ]+(?<more>(?!nothing|none|no).*))?");
+
+  private static final String HELP =
+      "\\b(?:ambulances?|fire|police|paramedics?|emergency (?:services?|number)|brigade|999|112|911"
+          + "|network operator|electricity company)\\b";
+
+  private static final Pattern HELP_CALLED =
+      Pattern.compile(
+          "(?i)\\b(?:called|rang|rung|phoned|dialled|alerted|informed)\\b.*"
+              + HELP
+              + "|"
+              + HELP
+              + ".*(?:\\b(?:called|rung|phoned|dialled|alerted|informed|coming|on (?:its|their|the)"
+              + " way|arrived|is there|are there|is here|are here)\\b|\\d{1,2}[:.]\\d\\d)");
+
+  private static final Pattern NOT_YET =
+      Pattern.compile("(?i)\\b(?:not|nobody|no one|never|should|n['’]?t)\\b|n['’]t\\b");
+
+  private static final Pattern BY_DESK =
+      Pattern.compile(
+          "(?i)(?:(?:i|we)(?:['’]?ve| have)? )?(?:told|asked|read|warned|advised|informed|sent)\\b.*");
+
+  void ask(Step.MakeSafe step) {
+    while (true) {
+      Moment before = sitting.moment();
+      String line =
+          sitting.line("\"done\" when it is done; \"correct\" if the answer was wrong").strip();
+      Matcher done = DONE.matcher(line);
+      if (done.matches()) {
+        Optional.ofNullable(done.group("more")).map(String::strip).ifPresent(this::keepDeed);
+        sitting.record(step.done());
+        return;
+      }
+      if (isDeed(line)) {
+        keepDeed(line);
+        sitting.say("Kept: " + line + ".");
+      } else if (!wishes.grantOrHear(line)) {
+        sitting.say("People first. Type done when these steps are done.");
+      } else if (sitting.moment() != before) {
+        return;
+      }
+    }
+  }
+
+  private static boolean isHelp(String line) {
+    return HELP_CALLED.matcher(line).find() && !NOT_YET.matcher(line).find();
+  }
+
+  private static boolean isDeed(String line) {
+    return isHelp(line) || BY_DESK.matcher(line).matches();
+  }
+
+  private void keepDeed(String words) {
+    if (words.isEmpty()) {
+      return;
+    }
+    if (isHelp(words)) {
+      keepHelp(sitting, words);
+    } else {
+      sitting.record(new Event.Noted(words));
+    }
+  }
+
+  /** Keeps who was called for help, after what was kept of it before. */
+  static void keepHelp(Sitting sitting, String words) {
+    String before = helpCalled(sitting).orElse("");
+    if (!before.contains(words)) {
+      String all = before.isEmpty() ? words : before + "; " + words;
+      sitting.record(new Event.Tended(Tending.HELP_CALLED, all));
+    }
+  }
+
+  static Optional<String> helpCalled(Sitting sitting) {
+    return CallLog.of(sitting.moment().entries())
+        .last(Tending.HELP_CALLED)
+        .map(Event.Tended::words)
+        .filter(w -> !w.isEmpty());
+  }
+}
