@@ -154,7 +154,7 @@ public final class Volunteered {
   /** Hears dangers in words stored in any case; true if there is one, or the list comes again. */
   public boolean hearDanger(String words) {
     List<Thing> told = words.isBlank() ? List.of() : dangers.among(tellings().hear(words));
-    return !told.isEmpty() && dangers.ask(told, words, this::keep);
+    return !told.isEmpty() && dangers.ask(told, words, kept -> {});
   }
 
   /** A complaint or recent event whose exact name in a list these words are. */
