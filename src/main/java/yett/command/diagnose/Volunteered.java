@@ -143,11 +143,8 @@ public final class Volunteered {
         || sitting.moment().step() instanceof Step.MakeSafe) {
       return !told.isEmpty();
     }
-    if (named.isPresent() && !single) {
-      takenUp.take(named.get());
-    } else {
-      takenUp.take(new Choices(sitting).several(others, takenUp::words));
-    }
+    boolean sure = named.isPresent() && !single;
+    takenUp.take(sure ? others : new Choices(sitting).several(others, takenUp::words));
     return true;
   }
 
@@ -190,7 +187,8 @@ public final class Volunteered {
     }
     new Choices(sitting)
         .confirm(open, id -> reading.shown(sitting.base().checks().get(id)))
-        .ifPresent(id -> takenUp.reading(id, reading.answer(sitting.base().checks().get(id))));
+        .map(sitting.base().checks()::get)
+        .ifPresent(c -> reading.answer(c, sitting).ifPresent(a -> takenUp.reading(c.id(), a)));
     return true;
   }
 
