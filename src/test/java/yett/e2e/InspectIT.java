@@ -101,6 +101,17 @@ class InspectIT {
   }
 
   @Test
+  void a_gate_says_what_failed_and_where_its_readings_are_heading() {
+    assertThat(yett(demo, "", "gates").stdout())
+        .containsPattern("Harbour office: +size and supply as usual")
+        .doesNotContain("not described yet");
+    assertThat(yett(demo, "", "gates", "show", "Customs shed").stdout())
+        .containsPattern("left out of service\\.\\s+Failed: Edge reverses\\.");
+    assertThat(yett(demo, "", "gates", "show", "Ferry").stdout())
+        .contains("Remarks:", "at this rate it reaches");
+  }
+
+  @Test
   void a_folder_with_something_in_it_gets_no_demo() {
     Pipe.Result refused = yett(directory, "", "gates", "demo", demo.toString());
     assertThat(refused.stderr()).contains("not an empty folder");

@@ -37,10 +37,11 @@ final class GateViews {
    * out.
    */
   String line(Gates.Gate gate) {
-    return gate.told()
-        .map(told -> new GateWords(base).toldLine(told))
-        .filter(line -> !line.isEmpty())
-        .orElse("not described yet");
+    Map<String, String> told = gate.told().orElse(Map.of());
+    String line = new GateWords(base).toldLine(told);
+    return !line.isEmpty()
+        ? line
+        : told.isEmpty() ? "not described yet" : "size and supply as usual";
   }
 
   List<Block> list(List<Gates.Gate> gates) {
@@ -82,7 +83,12 @@ final class GateViews {
     return described;
   }
 
-  List<Block> page(Gates.Gate gate, List<String> formerNames) {
+  /**
+   * The page of one gate.
+   *
+   * @param results what its inspections found, by number of the case
+   */
+  List<Block> page(Gates.Gate gate, List<String> formerNames, Map<String, String> results) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading(gate.name()));
     if (!formerNames.isEmpty()) {
@@ -100,7 +106,7 @@ final class GateViews {
     blocks.add(
         gate.history().cases().isEmpty()
             ? Block.paragraph("None yet.")
-            : new Block.Rows(gate.history().cases().stream().map(this::row).toList()));
+            : new Block.Rows(gate.history().cases().stream().map(p -> row(p, results)).toList()));
     return blocks;
   }
 
@@ -125,7 +131,7 @@ final class GateViews {
     return blocks;
   }
 
-  private Block.Row row(Past past) {
+  private Block.Row row(Past past, Map<String, String> results) {
     if (past.inspection().isPresent()) {
       return Block.row(
           day(past.onSite().orElse(past.opened())),
@@ -135,7 +141,7 @@ final class GateViews {
               + past.id()
               + ", "
               + past.ending().map(e -> e.words()).orElse("open")
-              + ".");
+              + (". " + results.getOrDefault(past.id(), "")).strip());
     }
     String found = past.cause().isEmpty() ? "nothing found yet" : words.cause(past.cause());
     String done =
