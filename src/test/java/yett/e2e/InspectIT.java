@@ -103,7 +103,7 @@ class InspectIT {
   @Test
   void a_gate_says_what_failed_and_where_its_readings_are_heading() {
     assertThat(yett(demo, "", "gates").stdout())
-        .containsPattern("Harbour office: +size and supply as usual")
+        .containsPattern("Harbour office: +size and supply taken as usual")
         .doesNotContain("not described yet");
     assertThat(yett(demo, "", "gates", "show", "Customs shed").stdout())
         .containsPattern("left out of service\\.\\s+Failed: Edge reverses\\.");

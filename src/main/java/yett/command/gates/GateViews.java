@@ -37,11 +37,10 @@ final class GateViews {
    * out.
    */
   String line(Gates.Gate gate) {
-    Map<String, String> told = gate.told().orElse(Map.of());
-    String line = new GateWords(base).toldLine(told);
-    return !line.isEmpty()
-        ? line
-        : told.isEmpty() ? "not described yet" : "size and supply as usual";
+    return gate.told()
+        .map(told -> new GateWords(base).toldLine(told))
+        .map(line -> line.isEmpty() ? "size and supply taken as usual" : line)
+        .orElse("not described yet");
   }
 
   List<Block> list(List<Gates.Gate> gates) {
