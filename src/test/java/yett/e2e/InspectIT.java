@@ -107,8 +107,14 @@ class InspectIT {
         .doesNotContain("not described yet");
     assertThat(yett(demo, "", "gates", "show", "Customs shed").stdout())
         .containsPattern("left out of service\\.\\s+Failed: Edge reverses\\.");
-    assertThat(yett(demo, "", "gates", "show", "Ferry").stdout())
-        .contains("Remarks:", "at this rate it reaches");
+    String ferry = yett(demo, "", "gates", "show", "Ferry").stdout();
+    assertThat(ferry).contains("Remarks:", "at this rate it reaches");
+    Matcher last = Pattern.compile("(?s).*case (\\d{4}-\\d{4})").matcher(ferry);
+    assertThat(last.find()).isTrue();
+    String sheet = yett(demo, "", "record", last.group(1)).stdout();
+    assertThat(sheet)
+        .as("the batteries were measured and are in order, so crusted lugs do not point to them")
+        .contains("crusted or discoloured", "points to: battery lug or link loose");
   }
 
   @Test
