@@ -42,6 +42,21 @@ class InspectionTest {
     }
   }
 
+  /** What is looked at once, before the operator is mounted. */
+  @Test
+  void a_new_gate_has_its_pad_and_conduits_inspected_and_a_serviced_one_does_not() {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      for (InspectionKind kind : InspectionKind.values()) {
+        entries.clear();
+        say(new Event.Opened("any", Role.TECHNICIAN, "any", Optional.of(kind), List.of()));
+        assertThat(inspection(interview).results())
+            .extracting(r -> r.check().id())
+            .filteredOn(List.of("pad-as-drawn", "conduits")::contains)
+            .hasSize(kind == InspectionKind.COMMISSIONING ? 2 : 0);
+      }
+    }
+  }
+
   @Test
   void a_set_up_is_entered_once_each() {
     try (Interview interview = Shipped.QUICK.newInterview()) {
