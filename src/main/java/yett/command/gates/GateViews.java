@@ -131,16 +131,11 @@ final class GateViews {
   }
 
   private Block.Row row(Past past, Map<String, String> results) {
+    String day = day(past.onSite().orElse(past.opened()));
+    String numbered = "case " + past.id() + ", " + past.ending().map(e -> e.words()).orElse("open");
     if (past.inspection().isPresent()) {
-      return Block.row(
-          day(past.onSite().orElse(past.opened())),
-          "inspection for "
-              + past.inspection().get().word()
-              + ", case "
-              + past.id()
-              + ", "
-              + past.ending().map(e -> e.words()).orElse("open")
-              + (". " + results.getOrDefault(past.id(), "")).strip());
+      String kind = "inspection for " + past.inspection().get().word() + ", ";
+      return Block.row(day, kind + numbered + (". " + results.getOrDefault(past.id(), "")).strip());
     }
     String found = past.cause().isEmpty() ? "nothing found yet" : words.cause(past.cause());
     String done =
@@ -148,11 +143,8 @@ final class GateViews {
             ? "nothing repaired"
             : past.repairs().stream().map(words::repair).collect(Collectors.joining("; "));
     return Block.row(
-        day(past.onSite().orElse(past.opened())),
-        "case "
-            + past.id()
-            + ", "
-            + past.ending().map(e -> e.words()).orElse("open")
+        day,
+        numbered
             + (past.onSite().isEmpty() ? ", nobody was there" : "")
             + ". Most probable: "
             + found
