@@ -187,7 +187,7 @@ final class CardAnomalies {
     Set<String> entailed = new HashSet<>();
     base.repairs().values().forEach(r -> entailed.addAll(r.entails()));
     base.ordinaryChecks()
-        .filter(c -> c.likelihood().isEmpty() && !c.danger())
+        .filter(c -> c.likelihood().isEmpty() && !c.danger() && c.inspected().at().isEmpty())
         .filter(c -> !entailed.contains(c.id()) && !namedByRule(c.id()))
         .forEach(c -> add(Kind.UNREACHABLE, c.id(), "this check tells nothing of any cause"));
     base.repairs().values().stream()

@@ -3,7 +3,7 @@ package yett.calculation;
 /**
  * Calculates how long a leaf travels and how far its chain moves it. Distance (m), speed (m/s),
  * acceleration and deceleration (m/s², both as positive numbers), time (s). Source: uniform
- * acceleration; geometry of chain and sprocket. Slow zones at the ends: {@link TravelProfile}.
+ * acceleration; geometry of chain and sprocket. Slow-downs at the ends: {@link TravelProfile}.
  */
 public final class Travel {
   private Travel() {}
@@ -48,8 +48,8 @@ public final class Travel {
   }
 
   /**
-   * The usual time (s) of a full run: the distance at full speed, plus 2 s to 6 s for the slow ends
-   * (common practice).
+   * The usual time (s) of a full run: the distance at full speed, plus 2 s to 6 s for the
+   * slow-downs (common practice).
    *
    * @throws IllegalArgumentException if distance or speed is not positive
    */

@@ -1,16 +1,16 @@
 package yett.calculation;
 
 /**
- * One run of a leaf with slow zones at its ends. It accelerates to the slow speed, crosses the
- * first zone, accelerates to full speed, slows down, crosses the last zone and stops at once from
- * slow speed. Distances in m, speeds in m/s, accelerations in m/s² as positive numbers. Source:
- * uniform acceleration.
+ * One run of a leaf with slow-downs at its ends. It accelerates to the slow speed, covers the first
+ * slow-down, accelerates to full speed, slows down, covers the last one and stops at once from slow
+ * speed. Distances in m, speeds in m/s, accelerations in m/s² as positive numbers. Source: uniform
+ * acceleration.
  *
- * @param distance the whole travel, zones included
- * @param slowStart length of the slow zone it begins with; 0 if it accelerates to full speed from
+ * @param distance the whole travel, slow-downs included
+ * @param slowStart length of the slow-down it begins with; 0 if it accelerates to full speed from
  *     rest
- * @param slowEnd length of the slow zone it ends with; 0 if it brakes from full speed to rest
- * @param slowSpeed in both zones; ignored if both zones are 0
+ * @param slowEnd length of the slow-down it ends with; 0 if it brakes from full speed to rest
+ * @param slowSpeed in both slow-downs; ignored if both are 0
  */
 public record TravelProfile(
     double distance,
@@ -22,23 +22,23 @@ public record TravelProfile(
     double slowSpeed) {
   /**
    * @throws IllegalArgumentException if a number is out of its range, the slow speed not below the
-   *     speed, a zone too short to reach the slow speed in, or the distance between the zones too
-   *     short for full speed
+   *     speed, a slow-down too short to reach the slow speed in, or the distance between the
+   *     slow-downs too short for full speed
    */
   public TravelProfile {
     Require.positive("distance", distance);
     Require.positive("speed", speed);
     Require.positive("acceleration", acceleration);
     Require.positive("deceleration", deceleration);
-    Require.notNegative("slow zone at the start", slowStart);
-    Require.notNegative("slow zone at the end", slowEnd);
+    Require.notNegative("slow-down at the start", slowStart);
+    Require.notNegative("slow-down at the end", slowEnd);
     if (slowStart > 0 || slowEnd > 0) {
       Require.positive("slow speed", slowSpeed);
       Require.positive("speed above slow speed", speed - slowSpeed);
     }
     if (slowStart > 0) {
       Require.notNegative(
-          "slow zone beyond the start", slowStart - ramp(0, slowSpeed, acceleration));
+          "slow-down beyond the start", slowStart - ramp(0, slowSpeed, acceleration));
     }
   }
 

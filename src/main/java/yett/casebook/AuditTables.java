@@ -58,21 +58,21 @@ final class AuditTables {
     Map<String, List<EventRow>> all =
         events.rows(ids).stream().collect(Collectors.groupingBy(EventRow::caseId));
     Map<String, Begun> known = begun.of(ids);
-    List<Finding> findings = new ArrayList<>();
-    for (CaseRow row : rows) {
-      findings.addAll(
-          Audit.of(
-              row,
-              all.getOrDefault(row.id(), List.of()),
-              Optional.ofNullable(known.get(row.id()))));
-    }
-    return findings;
+    return rows.stream()
+        .flatMap(
+            row ->
+                Audit.of(
+                    row,
+                    all.getOrDefault(row.id(), List.of()),
+                    Optional.ofNullable(known.get(row.id())))
+                    .stream())
+        .toList();
   }
 
   private CaseRow row(String id) {
-    return cases
-        .row(id)
-        .or(() -> rows().stream().filter(r -> r.id().equals(id)).findFirst())
+    return rows().stream()
+        .filter(r -> r.id().equals(id))
+        .findFirst()
         .orElseThrow(() -> new CasebookException("There is no case " + Shown.quoted(id) + "."));
   }
 
@@ -87,9 +87,7 @@ final class AuditTables {
 
   private record Raw(String kind, CaseRow line, List<EventRow> events) {}
 
-  /**
-   * @param lost replaces an event that is missing
-   */
+  /** Mends a case; {@code lost} replaces each event that is missing. */
   Repaired repair(String caseId, NewEvent lost, Instant now) {
     CaseRow row = row(caseId);
     List<EventRow> found = events.rows(caseId);
@@ -106,7 +104,10 @@ final class AuditTables {
         row.isLost() && found.isEmpty()
             ? Mending.ofGone(known.orElseThrow(), lost, now)
             : Mending.of(row, found, lost, now);
-    CaseId id = CaseId.parse(caseId).orElseGet(() -> cases.nextId(year(mended.line().openedAt())));
+    Instant opened = Instant.parse(mended.line().openedAt());
+    CaseId id =
+        CaseId.parse(caseId)
+            .orElseGet(() -> cases.nextId(opened.atOffset(ZoneOffset.UTC).getYear()));
     setApart.add(id, now, why, raw(row, found));
     client.sql("delete from case_event where case_id = ?").param(caseId).update();
     if (row.isLost()) {
@@ -132,10 +133,7 @@ final class AuditTables {
                 SiteName.told(found.stream().map(e -> new SiteName.EventText(e.type(), e.body()))));
   }
 
-  /**
-   * The unique name for a repaired case. Empty if the case is completely missing, because the real
-   * one may still come back from a file under its own name.
-   */
+  /** The unique name of a repaired case; none if all of it is gone, as a file may bring it back. */
   private static String uid(List<EventRow> found, Optional<Begun> known) {
     return found.isEmpty() ? "" : known.map(Begun::uid).orElse("");
   }
@@ -156,9 +154,5 @@ final class AuditTables {
 
   void forget(CaseId id) {
     setApart.forget(id, cases.row(id.toString()));
-  }
-
-  private static int year(String time) {
-    return Instant.parse(time).atOffset(ZoneOffset.UTC).getYear();
   }
 }

@@ -52,10 +52,7 @@ public final class Consoles {
 
   /** A console on a real terminal that is already open. */
   public static Console on(Terminal terminal, Map<String, String> environment) {
-    PrintStream progress = progress(showsErrors(terminal));
-    progress.print(Starting.cleared());
-    progress.flush();
-    return new TerminalConsole(terminal, progress, hasColour(environment));
+    return new TerminalConsole(terminal, progress(showsErrors(terminal)), hasColour(environment));
   }
 
   /** Edits a line on a simulated terminal, so that the classes needed for it are loaded. */
@@ -80,11 +77,15 @@ public final class Consoles {
   }
 
   /**
-   * Where progress is shown. It is for somebody who is waiting; a log or a pipe gets only the
-   * result.
+   * Where progress is shown, cleared of the starting program's. It is for somebody who is waiting;
+   * a log or a pipe gets only the result.
    */
   private static PrintStream progress(boolean watched) {
-    return watched ? utf8(StandardStreams.err()) : new PrintStream(OutputStream.nullOutputStream());
+    PrintStream progress =
+        watched ? utf8(StandardStreams.err()) : new PrintStream(OutputStream.nullOutputStream());
+    progress.print(Starting.cleared());
+    progress.flush();
+    return progress;
   }
 
   /** Whether a terminal with this environment may be sent colours (see no-color.org). */
@@ -97,9 +98,8 @@ public final class Consoles {
   }
 
   /**
-   * The terminal, if both standard input and standard output are one. The type has to be asked for
-   * explicitly if it is dumb, because for a dumb terminal JLine returns a substitute without
-   * checking.
+   * The terminal, if both standard input and standard output are one. A dumb type is not passed on:
+   * JLine would return a substitute without checking.
    */
   private static Optional<Terminal> systemTerminal(boolean dumb) {
     if (!atTerminal()) {
@@ -138,10 +138,8 @@ public final class Consoles {
   private static Console plain(
       Map<String, String> environment, boolean interactive, boolean watched) {
     Layout layout = new Layout(columns(environment), false, isUtf8());
-    PrintStream progress = progress(watched);
-    progress.print(Starting.cleared());
-    progress.flush();
-    return new PlainConsole(System.in, utf8(StandardStreams.out()), progress, layout, interactive);
+    return new PlainConsole(
+        System.in, utf8(StandardStreams.out()), progress(watched), layout, interactive);
   }
 
   private static int columns(Map<String, String> environment) {
@@ -149,10 +147,7 @@ public final class Consoles {
     return columns.matches("[1-9]\\d{0,3}") ? Integer.parseInt(columns) : Layout.USUAL;
   }
 
-  /**
-   * Whether the machine's own character set is UTF-8; JDK 17 has no {@code stdout.encoding} for a
-   * pipe.
-   */
+  /** Whether the machine's own character set is UTF-8; JDK 17 does not tell that of a pipe. */
   private static boolean isUtf8() {
     String name = System.getProperty("stdout.encoding", System.getProperty("native.encoding", ""));
     return name.equalsIgnoreCase(StandardCharsets.UTF_8.name());

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.DataDirectory;
@@ -64,8 +65,15 @@ public final class Demo {
           new Gate("Slipway", Map.of("loops", "none"), "battery-terminal-loose", Set.of()),
           new Gate("Harbour office", Map.of("stop-station", "none"), "", Set.of()));
 
+  /** A gate that the public uses is inspected every half year, so its readings show a trend. */
+  private static final Gate HALF_YEARLY =
+      GATES.stream().filter(g -> g.site().containsKey("usage-class")).findFirst().orElseThrow();
+
+  /** Its further inspections: how many days ago, and how far its readings had moved by then. */
+  private static final Map<Long, Double> FURTHER = new TreeMap<>(Map.of(-150L, 1.5, -10L, 1.9));
+
   public static int visits() {
-    return GATES.stream().mapToInt(g -> g.fault().isEmpty() ? 2 : 3).sum();
+    return GATES.stream().mapToInt(g -> g.fault().isEmpty() ? 2 : 3).sum() + FURTHER.size();
   }
 
   /**
@@ -79,28 +87,35 @@ public final class Demo {
       int gates = 0;
       for (Gate gate : GATES) {
         long commissioned = 715 - 5L * gates;
-        visit(casebook, directory, gate, commissioned, InspectionKind.COMMISSIONING);
+        visit(casebook, directory, gate, commissioned, InspectionKind.COMMISSIONING, 0);
         step.run();
         if (!gate.fault().isEmpty()) {
-          visit(casebook, directory, gate, commissioned - 200, null);
+          visit(casebook, directory, gate, commissioned - 200, null, 0);
           step.run();
         }
-        visit(casebook, directory, gate, 380 - 9L * gates, InspectionKind.SERVICE);
+        visit(casebook, directory, gate, 380 - 9L * gates, InspectionKind.SERVICE, 1);
         step.run();
         gates++;
       }
+      FURTHER.forEach(
+          (day, age) -> {
+            visit(casebook, directory, HALF_YEARLY, -day, InspectionKind.SERVICE, age);
+            step.run();
+          });
     }
   }
 
   /**
    * @param inspection null for a search for the gate's fault
+   * @param age how far the readings of a gate in order have moved, as in {@link DemoGate}
    */
   private void visit(
       Casebook casebook,
       DataDirectory directory,
       Gate gate,
       long daysAgo,
-      InspectionKind inspection) {
+      InspectionKind inspection,
+      double age) {
     Walking clock = new Walking(now.minusSeconds(daysAgo * DAY - 40L * random.nextInt(60)));
     Optional<InspectionKind> kind = Optional.ofNullable(inspection);
     boolean service = kind.equals(Optional.of(InspectionKind.SERVICE));
@@ -110,7 +125,7 @@ public final class Demo {
             gate.site(),
             Optional.of(gate.fault()).filter(f -> kind.isEmpty()),
             service ? gate.seen() : Set.of(),
-            service ? 1 : 0);
+            age);
     List<Event.Earlier> earlier = new Baselines(casebook, expertise).of(gate.name());
     CaseId id = casebook.newCase(gate.name(), clock.instant());
     try (OpenCase open =

@@ -12,6 +12,7 @@ import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.Repair;
+import yett.quantity.Quantity;
 import yett.rules.Interpretation;
 
 /** An invented gate with nothing or one thing wrong, which answers what a check finds there. */
@@ -25,7 +26,7 @@ final class DemoGate {
   /**
    * @param cause id of what is wrong; empty for nothing
    * @param dirty outcomes that looks find wherever they have them, as check and outcome
-   * @param age how far each reading has moved towards the end of its ordinary range, 0 to 1
+   * @param age how far each reading has moved towards the end of its ordinary range, 0 to 2
    */
   DemoGate(Random random, Optional<String> cause, Set<String> dirty, double age) {
     this.random = random;
@@ -99,7 +100,9 @@ final class DemoGate {
             : Interpretation.range(check, outcome, step.expectation());
     double low = Double.isFinite(ends[0]) ? ends[0] : Math.max(measures.least(), ends[1] * 0.9);
     double high = Double.isFinite(ends[1]) ? ends[1] : Math.min(measures.most(), low * 1.2 + 1);
-    double share = Math.min(0.9, 0.3 + 0.3 * age + 0.1 * random.nextDouble());
+    double moved = Math.min(0.9, 0.3 + 0.3 * age + 0.1 * random.nextDouble());
+    boolean falls = measures.quantity() == Quantity.VOLTAGE; // batteries lose it, the rest wears
+    double share = falls ? 1 - moved : moved;
     String typed = measures.showRounded(low + share * (high - low));
     return new Event.Answered(check.id(), new Answer.Read(typed, measures.parse(typed)));
   }

@@ -22,7 +22,7 @@ final class DemoVisit {
   /**
    * @param cause id of what is wrong; empty for nothing
    * @param dirty outcomes that looks find wherever they have them
-   * @param age how far each reading has moved towards the end of its ordinary range, 0 to 1
+   * @param age how far each reading has moved towards the end of its ordinary range, 0 to 2
    */
   DemoVisit(
       Random random,

@@ -3,11 +3,14 @@ package yett.interview;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yett.belief.CausalModel;
 import yett.knowledge.Repair;
 import yett.plan.Advice;
+import yett.plan.Telling;
 
 /** Finds repairs that would be worth trying by somebody better qualified. */
 record ReservedWork(Present present, SiteFacts sites) {
@@ -20,6 +23,9 @@ record ReservedWork(Present present, SiteFacts sites) {
    * Chance of a cure below which nobody is sent for a repair while a look is still worth making.
    */
   private static final double FOUND = 0.5;
+
+  /** Least average information (bits) for which a check is made for the sake of the next one. */
+  private static final double LEAST_BITS = 0.1;
 
   /** The repairs, the most promising first. */
   List<HandOverReason.Reserved> repairs() {
@@ -49,20 +55,44 @@ record ReservedWork(Present present, SiteFacts sites) {
         .filter(r -> !present.role().may(r.who()) && site.allows(r))
         .map(Repair::id)
         .forEach(repairs::add);
-    return work.question(repairs, false, this::lookFirst).or(() -> putOff(work, repairs));
+    return work.question(repairs, false, advice -> lookFirst(advice, work.adviser()))
+        .or(() -> putOff(work, repairs));
   }
 
   /**
-   * The advice with a look first, because this person has only looks to offer, though the next one
-   * could try a likely repair at once.
+   * The advice with a look first, because this person has only looks to offer: one that pays though
+   * the next one could try a likely repair at once, and while nothing is found also the one that
+   * tells most for its minutes, which pays only for whoever comes next.
    */
-  private Advice lookFirst(Advice advice) {
-    boolean pays = !advice.candidates().isEmpty() && advice.candidates().get(0).saves() > 0;
-    return advice.kind() == Advice.Kind.REPAIR
-            && pays
-            && present.chance(present.base.repairs().get(advice.jobs().get(0).repair())) < FOUND
-        ? advice.asking(advice.candidates().get(0).check())
-        : advice;
+  private Advice lookFirst(Advice advice, NextStep.Adviser adviser) {
+    if (advice.kind() == Advice.Kind.ASK || advice.candidates().isEmpty()) {
+      return advice;
+    }
+    Advice.Candidate first = advice.candidates().get(0);
+    if (advice.kind() == Advice.Kind.REPAIR && first.saves() > 0 && likely(advice) < FOUND) {
+      return advice.asking(first.check());
+    }
+    return isFound() ? advice : telling(advice, adviser).map(advice::asking).orElse(advice);
+  }
+
+  private double likely(Advice advice) {
+    return present.chance(present.base.repairs().get(advice.jobs().get(0).repair()));
+  }
+
+  /** Whether some cause that the cards know is more likely there than not. */
+  private boolean isFound() {
+    return present.base.repairs().values().stream().anyMatch(r -> cures(r) >= FOUND);
+  }
+
+  /** The check that tells most for its minutes; empty if none tells enough. */
+  private Optional<String> telling(Advice advice, NextStep.Adviser adviser) {
+    Map<String, Double> minutes =
+        advice.candidates().stream()
+            .collect(Collectors.toMap(Advice.Candidate::check, Advice.Candidate::minutes));
+    return adviser.tells(present.belief(), minutes.keySet()).stream()
+        .filter(t -> t.bits() >= LEAST_BITS)
+        .max(Comparator.comparingDouble(t -> t.bits() / Math.max(1, minutes.get(t.check()))))
+        .map(Telling.Told::check);
   }
 
   private Optional<Step> putOff(BestWork work, Set<String> repairs) {

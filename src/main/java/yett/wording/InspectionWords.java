@@ -3,7 +3,6 @@ package yett.wording;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.interview.Event;
 import yett.interview.Inspection;
+import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.Trends;
 import yett.interview.Verdict;
@@ -158,27 +158,28 @@ public final class InspectionWords {
         .orElse("");
   }
 
-  /** The cause that shows in this way most often, according to the cards. */
+  /**
+   * The likeliest by all answers of the inspection of the causes that show in this way more often
+   * than a sound gate does.
+   */
   private Optional<Cause> cause(Inspection.Result result) {
     int outcome = result.outcome().map(result.check()::indexOf).orElse(-1);
     if (outcome <= 0) {
       return Optional.empty();
     }
-    return result.check().likelihood().entrySet().stream()
-        .filter(e -> base.causes().containsKey(e.getKey()))
-        .filter(e -> !moment.judgement().oddsFactors().getOrDefault(e.getKey(), 1.0).equals(0.0))
-        .max(
-            Comparator.comparingDouble(
-                (Map.Entry<String, double[]> e) ->
-                    e.getValue()[outcome] * base.causes().get(e.getKey()).prior()))
-        .map(e -> base.causes().get(e.getKey()))
-        .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE));
+    Check check = result.check();
+    return Interview.ranking(moment, base).stream()
+        .map(Interview.RankedCause::cause)
+        .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE))
+        .filter(c -> check.likelihood().containsKey(c.id()))
+        .filter(c -> check.likelihood().get(c.id())[outcome] > check.otherwise()[outcome])
+        .findFirst();
   }
 
   /** The verdict, what to do, and how soon. */
   public String toSeeTo(Inspection.Result result) {
-    return result.check().ask()
-        + " "
+    return result.check().name()
+        + ": "
         + line(result)
         + ". See to it "
         + urgency(result)

@@ -13,13 +13,20 @@ public final class UsualRangeWords {
 
   /** The usual range on this gate; empty if nothing is known of it. */
   public static Optional<String> of(Moment moment, Check check) {
+    return of(check, moment.judgement().expectation(check.id()));
+  }
+
+  /** The range by which an answer was judged; a repair may have changed it since. */
+  public static Optional<String> of(Moment moment, Check check, long event) {
+    return of(check, moment.judgement().expectation(check.id(), event));
+  }
+
+  private static Optional<String> of(Check check, Optional<Expectation> usual) {
     if (!check.measured()) {
       return Optional.empty();
     }
     Measures measures = check.measures().orElseThrow();
-    return moment
-        .judgement()
-        .expectation(check.id())
+    return usual
         .map(e -> words(measures, e.low(), e.high()) + inOrder(check, e))
         .or(
             () ->

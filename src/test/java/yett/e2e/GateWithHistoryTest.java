@@ -140,6 +140,9 @@ class GateWithHistoryTest {
       String words =
           new PDFTextStripper().getText(document).replace('\u00a0', ' ').replaceAll("\\s+", " ");
       assertThat(words).contains("Chain too slack", HANGS, "52 mm", "The gate is back in use");
+      assertThat(words)
+          .as("84 mm are slack by the range as found, not by the one after the repair")
+          .contains("36 mm to 68 mm as found; now 45 mm to 90 mm");
     }
   }
 

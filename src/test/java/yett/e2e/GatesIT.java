@@ -203,6 +203,11 @@ class GatesIT {
     assertThat(in(to, "gates").stdout()).isEqualTo(in(from, "gates").stdout());
     assertThat(in(to, "gates", "import", sheet.toString()).stdout()).contains("0 new, 0 changed");
 
+    Path usual = Files.writeString(directory.resolve("usual.csv"), "Gate,opening\nQuay 3,5 m\n");
+    Path another = directory.resolve("another");
+    in(another, "gates", "import", usual.toString());
+    assertThat(in(another, "gates").stdout()).contains("size and supply taken as usual");
+
     Path wrong = directory.resolve("wrong.csv");
     Files.writeString(
         wrong, "\uFEFFGate;opening;Suport\n\"Net\nloft\";4 m;\n\nSail store;4 V;\nferry;5 m;\n");

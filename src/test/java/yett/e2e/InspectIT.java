@@ -101,6 +101,23 @@ class InspectIT {
   }
 
   @Test
+  void a_gate_says_what_failed_and_where_its_readings_are_heading() {
+    assertThat(yett(demo, "", "gates").stdout())
+        .containsPattern("Harbour office: +size and supply taken as usual")
+        .doesNotContain("not described yet");
+    assertThat(yett(demo, "", "gates", "show", "Customs shed").stdout())
+        .containsPattern("left out of service\\.\\s+Failed: Edge reverses\\.");
+    String ferry = yett(demo, "", "gates", "show", "Ferry").stdout();
+    assertThat(ferry).contains("Remarks:", "at this rate it reaches");
+    Matcher last = Pattern.compile("(?s).*case (\\d{4}-\\d{4})").matcher(ferry);
+    assertThat(last.find()).isTrue();
+    String sheet = yett(demo, "", "record", last.group(1)).stdout();
+    assertThat(sheet)
+        .as("the batteries were measured and are in order, so crusted lugs do not point to them")
+        .contains("crusted or discoloured", "points to: battery lug or link loose");
+  }
+
+  @Test
   void a_folder_with_something_in_it_gets_no_demo() {
     Pipe.Result refused = yett(directory, "", "gates", "demo", demo.toString());
     assertThat(refused.stderr()).contains("not an empty folder");

@@ -86,6 +86,15 @@ class RecordIT {
   void markdown_stays_what_goes_to_standard_output() {
     assertThat(yett("record", "1").stdout()).startsWith("# Case 2026-0001: Chandler's gate");
     assertThat(yett("record", "1", "--hand-over").stdout()).startsWith("# Hand-over of case");
+    Path file = papers.resolve("chandler.md");
+    Path page = papers.resolve("chandler-and-page.html");
+    Pipe.Result written = yett("record", "1", "--md", file.toString(), "--html", page.toString());
+    assertThat(written.exitCode()).as(written.stderr()).isZero();
+    assertThat(file).content().isEqualTo(yett("record", "1").stdout());
+    assertThat(page).isNotEmptyFile();
+    Path sheet = papers.resolve("sheet.md");
+    yett("record", "1", "--hand-over", "--md", sheet.toString());
+    assertThat(sheet).content().startsWith("# Hand-over of case");
   }
 
   @Test

@@ -22,7 +22,7 @@ import yett.testing.Size;
 
 class InspectionTest {
   /** What may be typed at a usual gate: more and nobody inspects with a computer in hand. */
-  private static final int MOST_ENTRIES = 61;
+  private static final int MOST_ENTRIES = 60;
 
   private final List<Entry> entries = new ArrayList<>();
 
@@ -39,6 +39,21 @@ class InspectionTest {
           .as("what a technician may do is done")
           .allMatch(r -> r.check().who() == Role.ELECTRICIAN);
       assertThat(inspection.results(Verdict.PASS)).hasSizeGreaterThan(50);
+    }
+  }
+
+  /** What is looked at once, before the operator is mounted. */
+  @Test
+  void a_new_gate_has_its_pad_and_conduits_inspected_and_a_serviced_one_does_not() {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      for (InspectionKind kind : InspectionKind.values()) {
+        entries.clear();
+        say(new Event.Opened("any", Role.TECHNICIAN, "any", Optional.of(kind), List.of()));
+        assertThat(inspection(interview).results())
+            .extracting(r -> r.check().id())
+            .filteredOn(List.of("pad-as-drawn", "conduits")::contains)
+            .hasSize(kind == InspectionKind.COMMISSIONING ? 2 : 0);
+      }
     }
   }
 

@@ -4,13 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import yett.belief.Belief;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
+import yett.plan.Planner;
+import yett.plan.Telling;
 import yett.testing.Advices;
 import yett.testing.Shipped;
 
@@ -57,6 +61,46 @@ class ReservedWorkTest {
                     ? repair
                     : Advices.nothing())) {
       assertThat(begun(interview, Role.TRAINEE).card()).isEqualTo(LOOK);
+    }
+  }
+
+  @Test
+  void
+      while_nothing_is_found_the_look_that_tells_most_for_its_minutes_is_made_for_who_comes_next() {
+    assertThat(telling(0.05, 0.3)).isEqualTo(LOOK);
+    assertThat(telling(0.4, 0.3)).as("dearer, and tells little more").isEqualTo(LOOK);
+    assertThat(telling(0.05, 0.05)).as("too little to be worth a look").isNotEqualTo(LOOK);
+  }
+
+  /**
+   * The card of the step where no look pays.
+   *
+   * @param dear bits of a look of twenty minutes
+   * @param cheap bits of {@link #LOOK}, of two minutes
+   */
+  private String telling(double dear, double cheap) {
+    Advice left =
+        new Advice(
+            Advice.Kind.NOTHING_LEFT,
+            List.of(new Advice.Candidate("wheels-look", 20, -5), new Advice.Candidate(LOOK, 2, -5)),
+            List.of(),
+            60,
+            60,
+            false);
+    NextStep.Adviser adviser =
+        new NextStep.Adviser() {
+          @Override
+          public Advice advise(Belief belief, Planner.Options options) {
+            return left;
+          }
+
+          @Override
+          public List<Telling.Told> tells(Belief belief, Collection<String> checks) {
+            return List.of(new Telling.Told("wheels-look", dear), new Telling.Told(LOOK, cheap));
+          }
+        };
+    try (Interview interview = new Interview(Shipped.QUICK, adviser)) {
+      return begun(interview, Role.TRAINEE).card();
     }
   }
 

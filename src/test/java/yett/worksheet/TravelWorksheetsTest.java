@@ -38,7 +38,7 @@ class TravelWorksheetsTest {
     Worked.out("travel-time", "opening=12 ft", "speed=1.091 ft/s", "measured=12 s")
         .means("more than the 1 ft/s");
     Worked.out("travel-time", "opening=12 ft", "speed=0.9 ft/s", "measured=10 s")
-        .means("Maybe a slow zone is missing");
+        .means("Maybe a slow-down is missing");
   }
 
   @Test
@@ -130,7 +130,7 @@ class TravelWorksheetsTest {
         .hasMessageContaining("cannot be further open");
   }
 
-  // 5 m at 0.25 m/s, and 2 s to 6 s for slow ends that nobody measured: 22 s to 26 s.
+  // 5 m at 0.25 m/s, and 2 s to 6 s for slow-downs that nobody measured: 22 s to 26 s.
   @Test
   void a_time_within_what_is_usual_is_not_too_slow() {
     Worked.out("travel-time", "opening=5 m", "speed=0.25 m/s", "measured=25.9 s")

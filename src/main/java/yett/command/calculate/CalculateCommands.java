@@ -81,16 +81,12 @@ public final class CalculateCommands implements JsonErrors {
       }
       return;
     }
-    Worksheet sheet = sheet(order.name());
-    Optional<Solution> solution = solve(sheet, order, json);
-    solution.ifPresent(
-        s -> {
-          if (json) {
-            output.json(CalculationJson.of(s));
-          } else {
-            console.show(CalculationViews.solution(s));
-          }
-        });
+    Optional<Solution> solution = solve(sheet(order.name()), order, json);
+    if (json) {
+      solution.map(CalculationJson::of).ifPresent(output::json);
+    } else {
+      solution.map(CalculationViews::solution).ifPresent(console::show);
+    }
   }
 
   /** The solution; empty if the person left before all inputs were entered. */

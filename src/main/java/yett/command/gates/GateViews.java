@@ -39,7 +39,7 @@ final class GateViews {
   String line(Gates.Gate gate) {
     return gate.told()
         .map(told -> new GateWords(base).toldLine(told))
-        .filter(line -> !line.isEmpty())
+        .map(line -> line.isEmpty() ? "size and supply taken as usual" : line)
         .orElse("not described yet");
   }
 
@@ -82,7 +82,12 @@ final class GateViews {
     return described;
   }
 
-  List<Block> page(Gates.Gate gate, List<String> formerNames) {
+  /**
+   * The page of one gate.
+   *
+   * @param results what its inspections found, by number of the case
+   */
+  List<Block> page(Gates.Gate gate, List<String> formerNames, Map<String, String> results) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading(gate.name()));
     if (!formerNames.isEmpty()) {
@@ -100,7 +105,7 @@ final class GateViews {
     blocks.add(
         gate.history().cases().isEmpty()
             ? Block.paragraph("None yet.")
-            : new Block.Rows(gate.history().cases().stream().map(this::row).toList()));
+            : new Block.Rows(gate.history().cases().stream().map(p -> row(p, results)).toList()));
     return blocks;
   }
 
@@ -125,17 +130,12 @@ final class GateViews {
     return blocks;
   }
 
-  private Block.Row row(Past past) {
+  private Block.Row row(Past past, Map<String, String> results) {
+    String day = day(past.onSite().orElse(past.opened()));
+    String numbered = "case " + past.id() + ", " + past.ending().map(e -> e.words()).orElse("open");
     if (past.inspection().isPresent()) {
-      return Block.row(
-          day(past.onSite().orElse(past.opened())),
-          "inspection for "
-              + past.inspection().get().word()
-              + ", case "
-              + past.id()
-              + ", "
-              + past.ending().map(e -> e.words()).orElse("open")
-              + ".");
+      String kind = "inspection for " + past.inspection().get().word() + ", ";
+      return Block.row(day, kind + numbered + (". " + results.getOrDefault(past.id(), "")).strip());
     }
     String found = past.cause().isEmpty() ? "nothing found yet" : words.cause(past.cause());
     String done =
@@ -143,11 +143,8 @@ final class GateViews {
             ? "nothing repaired"
             : past.repairs().stream().map(words::repair).collect(Collectors.joining("; "));
     return Block.row(
-        day(past.onSite().orElse(past.opened())),
-        "case "
-            + past.id()
-            + ", "
-            + past.ending().map(e -> e.words()).orElse("open")
+        day,
+        numbered
             + (past.onSite().isEmpty() ? ", nobody was there" : "")
             + ". Most probable: "
             + found

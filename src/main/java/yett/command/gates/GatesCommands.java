@@ -73,7 +73,10 @@ public record GatesCommands(Desk desk, Console console, StandardStreams output) 
             .filter(name -> !name.equals(gate.name()))
             .distinct()
             .toList();
-    List<Block> blocks = new ArrayList<>(new GateViews(desk.base()).page(gate, formerly));
+    List<Block> blocks =
+        new ArrayList<>(
+            new GateViews(desk.base())
+                .page(gate, formerly, InspectionResults.of(desk, gate.history())));
     blocks.add(Block.paragraph(new DueWords(desk).line(gate)));
     if (!gate.history().readings().isEmpty()) {
       blocks.add(Block.heading("Readings over time"));

@@ -1,5 +1,6 @@
 package yett.record.drawing;
 
+import java.util.Arrays;
 import java.util.List;
 import yett.calculation.ForceZone;
 import yett.calculation.ObstructionForce;
@@ -54,14 +55,30 @@ public final class ForceChart {
         "end",
         CURVE.colour());
     limits(svg);
-    double[] points = new double[taken.curve().size()];
-    int used = 0;
-    for (int i = 0; i + 1 < points.length && taken.curve().get(i) <= longest; i += 2) {
-      points[used++] = x(taken.curve().get(i));
-      points[used++] = y(Math.max(0, taken.curve().get(i + 1)));
-    }
-    svg.path("force", java.util.Arrays.copyOf(points, used), CURVE);
+    svg.path("force", shown(), CURVE);
     svg.close();
+  }
+
+  /** The recorded points up to the end of the time axis, where a longer record is cut through. */
+  private double[] shown() {
+    List<Double> curve = taken.curve();
+    double[] points = new double[curve.size()];
+    int used = 0;
+    for (int i = 0; i + 1 < points.length; i += 2) {
+      boolean past = curve.get(i) > longest;
+      double before = past && i > 0 ? curve.get(i - 2) : curve.get(i);
+      double share = past ? (longest - before) / (curve.get(i) - before) : 1;
+      double force =
+          past && i > 0
+              ? curve.get(i - 1) + share * (curve.get(i + 1) - curve.get(i - 1))
+              : curve.get(i + 1);
+      points[used++] = x(past ? longest : curve.get(i));
+      points[used++] = y(Math.max(0, force));
+      if (past) {
+        break;
+      }
+    }
+    return Arrays.copyOf(points, used);
   }
 
   private void limits(Svg svg) {

@@ -66,7 +66,7 @@ record Measured(
         check.name(),
         first.epoch() == 0 ? shown(measures, first) : "",
         last.epoch() > 0 ? shown(measures, last) : "",
-        UsualRangeWords.of(moment, check).orElse("none known"),
+        usual(moment, check, first, last),
         new InspectionWords(base, moment, zone).baseline(check).orElse(""),
         before(moment, check, first, last)
             + fine.map(f -> f ? "in order" : "not in order: " + band(finding.get()))
@@ -74,6 +74,16 @@ record Measured(
                 .orElse("no judgement"),
         fine,
         Spot.of(check));
+  }
+
+  /**
+   * The range by which the reading was judged. A repair may end a baseline and so widen the range;
+   * then there are two.
+   */
+  private static String usual(Moment moment, Check check, Answered first, Answered last) {
+    String left = UsualRangeWords.of(moment, check, last.event()).orElse("none known");
+    String found = UsualRangeWords.of(moment, check, first.event()).orElse(left);
+    return found.equals(left) || first.epoch() > 0 ? left : found + " as found; now " + left;
   }
 
   /**

@@ -10,9 +10,9 @@ import yett.worksheet.Subject;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
-/** Time of a run at a speed, slow zones included. Source: {@link TravelProfile}. */
+/** Time of a run at a speed, slow-downs included. Source: {@link TravelProfile}. */
 final class TravelTime extends Worksheet {
-  /** Share of the calculated time by which a reading may differ, where the zones are known. */
+  /** Share of the calculated time by which a reading may differ, where the slow-downs are known. */
   private static final double FITS = 0.1;
 
   /**
@@ -22,10 +22,10 @@ final class TravelTime extends Worksheet {
   private static final double FASTEST = 0.3048;
 
   TravelTime() {
-    super(Subject.TRAVEL, "travel-time", "time for the opening at a speed, slow ends included");
+    super(Subject.TRAVEL, "travel-time", "time for the opening at a speed, slow-downs included");
     asks(
         TravelInputs.opening(),
-        reading("speed", Unit.METRE_PER_SECOND, "speed between the slow ends")
+        reading("speed", Unit.METRE_PER_SECOND, "speed between the slow-downs")
             .possible(0.01, 3)
             .good(0.01, 1),
         reading("speeding-up", Unit.METRE_PER_SECOND_SQUARED, "acceleration at the start")
@@ -34,13 +34,13 @@ final class TravelTime extends Worksheet {
         reading("slowing-down", Unit.METRE_PER_SECOND_SQUARED, "deceleration")
             .usually("0.3 m/s2")
             .possible(0.01, 10),
-        reading("slow-start", Unit.METRE, "slow zone that it begins with")
+        reading("slow-start", Unit.METRE, "length of the slow-down at the start")
             .usually("0 m")
             .possible(0, 10),
-        reading("slow-end", Unit.METRE, "slow zone that it ends with")
+        reading("slow-end", Unit.METRE, "length of the slow-down at the end")
             .usually("0.3 m")
             .possible(0, 10),
-        reading("slow-speed", Unit.METRE_PER_SECOND, "speed in the slow zones")
+        reading("slow-speed", Unit.METRE_PER_SECOND, "speed in the slow-downs")
             .usually("0.1 m/s")
             .possible(0.005, 1),
         reading("measured", Unit.SECOND, "time by the stopwatch")
@@ -49,7 +49,7 @@ final class TravelTime extends Worksheet {
     refuses(
         v ->
             (v.of("slow-start") > 0 || v.of("slow-end") > 0) && v.of("slow-speed") >= v.of("speed"),
-        "slow-speed must be below speed. Without slow zones: slow-start=0 m slow-end=0 m.");
+        "slow-speed must be below speed. Without slow-downs: slow-start=0 m slow-end=0 m.");
     tells(
         number("time", Unit.SECOND, "time of the run").by(TravelTime::time),
         number("usual-low", Unit.SECOND, "usual, from")
@@ -64,18 +64,21 @@ final class TravelTime extends Worksheet {
                 v ->
                     Math.min(
                         v.of("usual-low"),
-                        zonesKnown(v) ? v.of("time") * (1 - FITS) : Double.MAX_VALUE)),
+                        slowDownsKnown(v) ? v.of("time") * (1 - FITS) : Double.MAX_VALUE)),
         step("most", Unit.SECOND)
-            .by(v -> Math.max(v.of("usual-high"), zonesKnown(v) ? v.of("time") * (1 + FITS) : 0)));
+            .by(
+                v ->
+                    Math.max(
+                        v.of("usual-high"), slowDownsKnown(v) ? v.of("time") * (1 + FITS) : 0)));
     formula(
-        "each piece by uniform acceleration: zones at slow speed, ramps (v2^2 - v1^2)/(2 a), the"
-            + " rest at full speed; without zones D/v + (v/2)(1/a + 1/d), or sqrt(2 D (1/a + 1/d))"
+        "each piece by uniform acceleration: slow-downs at slow speed, ramps (v2^2 - v1^2)/(2 a),"
+            + " the rest at full speed; without slow-downs D/v + (v/2)(1/a + 1/d), or sqrt(2 D (1/a + 1/d))"
             + " if D is too short; usual: D/v + 2 s to D/v + 6 s");
     validity(
         "A run without a reversal, which ends from slow speed at once. The usual range is what an"
-            + " interview expects of a gate whose zones nobody knows.");
+            + " interview expects of a gate whose slow-downs nobody knows.");
     source(
-        "uniform acceleration; 2 s to 6 s for the slow ends common practice; 0.3048 m/s"
+        "uniform acceleration; 2 s to 6 s for the slow-downs common practice; 0.3048 m/s"
             + " (1 ft/s) for slide operators of class I and II: UL 325 as a trade body's data"
             + " sheet quotes it");
     lastWord(
@@ -95,7 +98,7 @@ final class TravelTime extends Worksheet {
         when(
             v -> v.of("measured") < v.of("least"),
             "Faster than the usual {least} to {most}: {measured}, worked out {time}.",
-            "Maybe a slow zone is missing: see that the leaf slows before both ends, and test the"
+            "Maybe a slow-down is missing: see that the leaf slows before both ends, and test the"
                 + " force there."),
         otherwise(
             "The gate runs as it should, {least} to {most} are usual: {measured}, worked out"
@@ -119,13 +122,13 @@ final class TravelTime extends Worksheet {
           .time();
     } catch (IllegalArgumentException e) {
       throw new InputException(
-          "Slow zones and ramps take more room than there is at these speeds. Give shorter zones, a"
+          "Slow-downs and ramps take more room than there is at these speeds. Give shorter ones, a"
               + " lower speed, or slow-start=0 m slow-end=0 m.");
     }
   }
 
-  /** Whether somebody gave a zone or a ramp of this gate. */
-  private static boolean zonesKnown(Values v) {
+  /** Whether somebody gave a slow-down or a ramp of this gate. */
+  private static boolean slowDownsKnown(Values v) {
     return Stream.of("speeding-up", "slowing-down", "slow-start", "slow-end", "slow-speed")
         .anyMatch(v::typed);
   }

@@ -130,6 +130,26 @@ class DrawingTest {
     assertThat(number(svg, "width")).isLessThanOrEqualTo(168);
   }
 
+  /**
+   * The time axis ends at 5 s. Between 20 N at 2 s and 10 N at 5.5 s a straight line has 11.4 N
+   * there; the chart has 36 mm for 440 N above its axis at 40 mm.
+   */
+  @Test
+  void a_record_that_goes_on_after_the_chart_is_drawn_to_the_edge_of_the_chart() {
+    List<Double> record = List.of(0.0, 0.0, 0.15, 372.0, 2.0, 20.0, 5.5, 10.0, 6.0, 10.0);
+    Markup page = new Markup();
+    new ForceChart(
+            new Event.ForceTaken(
+                "reversal-closing", 50, Event.Height.LOW, 372, 0.4, Optional.of(11.4), record))
+        .draw(page);
+
+    String[] points =
+        part(parsed(page).getDocumentElement(), "force").getAttribute("points").split("[ ,]");
+    assertThat(points).hasSize(8);
+    assertThat(Double.parseDouble(points[6])).isCloseTo(138, within());
+    assertThat(Double.parseDouble(points[7])).isCloseTo(40 - 11.43 * 36 / 440, within());
+  }
+
   private static org.assertj.core.data.Offset<Double> within() {
     return org.assertj.core.data.Offset.offset(WITHIN);
   }

@@ -102,7 +102,9 @@ class HandOutTest {
     assertThat(words(Pages.parsed(customer)))
         .contains("Date2 March 2026; next inspection due on 2 March 2027")
         .contains(
-            "When in order", "Chain sag190 mm84 mm54 mm to 107 mm78 mm on 2025\u201103\u201103");
+            "When in order",
+            "Chain sag190 mm84 mm55 mm to 101 mm as found; now 54 mm to 107 mm"
+                + "78 mm on 2025\u201103\u201103");
     String next =
         words(Pages.parsed(html(FIRM, repaired, "Net loft", EnumSet.of(Part.TECHNICIAN))));
     assertThat(next)

@@ -63,7 +63,7 @@ final class Mechanism {
     all.put("track-straightness", (g, r) -> g.trackBent ? 4 + g.hardSpot / 25 : 2);
     all.put("counter-swing", (g, r) -> g.dark(true) ? 0.1 : 4.8);
     all.put("end-current", Mechanism::endCurrent);
-    all.put("slowdown-distance", Mechanism::slowEnd);
+    all.put("slowdown-distance", Mechanism::slowDown);
     all.put("mid-travel-speed", Mechanism::speed);
     all.put("beam-offset-angle", (g, r) -> g.beamUnfed ? Double.NaN : 0.6 + g.beamAngle);
   }
@@ -120,7 +120,7 @@ final class Mechanism {
     return run.arrived() ? g.current() : 2.5 * Gate.START * g.current();
   }
 
-  private static double slowEnd(Gate g, Random r) {
+  private static double slowDown(Gate g, Random r) {
     Run run = g.run(true, true, r);
     if (run.end() == Run.End.LOST_POSITION) {
       return 1000 * g.opening * run.place(); // it creeps until it knows its place
