@@ -219,6 +219,9 @@ class DangerListTest extends TechniciansCase {
         .contains(new Event.Answered("danger-leaf", new Answer.CannotTell()))
         .contains(new Event.Answered("danger-person", new Answer.Chosen("nobody")));
     assertThat(answers()).noneMatch(a -> a.startsWith("danger-leaf"));
+    assertThat(typed.screen())
+        .contains("Nobody runs the gate, watched or not, until somebody has looked:")
+        .contains("Not ruled out: the gate leans");
   }
 
   @Test
