@@ -138,13 +138,20 @@ final class Concluding implements AutoCloseable {
         && few.heeded(mark.card()).anyMatch(h -> h.answer().equals(mark.answer()));
   }
 
+  /** Whether it was a failed proof that any repair ends, and something was repaired since. */
+  private boolean isOver(Mark mark, CaseState state) {
+    return base.checks().get(mark.card()).kind() == Check.Kind.PROOF
+        && few.isEndedByMending(mark.card(), mark.answer())
+        && mark.epoch() < state.work().epoch();
+  }
+
   /** What rules could heed, in order. */
   private List<Mark> marks(CaseState state) {
     List<Mark> marks = new ArrayList<>();
     for (CaseState.Answered a : state.answers()) {
       Mark mark = new Mark(a.event(), a.epoch(), a.check(), a.answer(), a.by(), false);
       boolean proof = base.checks().get(a.check()).kind() == Check.Kind.PROOF;
-      if (few.isHeeded(a.check()) && (a.answer().tells() || tells(mark))
+      if (few.isHeeded(a.check()) && (a.answer().tells() || tells(mark)) && !isOver(mark, state)
           || entailed.contains(a.check())
           || proof && few.lifts(a.check()) && a.answer().is(Check.PASS)) {
         marks.add(mark);

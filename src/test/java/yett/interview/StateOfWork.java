@@ -159,22 +159,31 @@ record StateOfWork(List<Object> parts) {
       return List.of(since, since && done.by() == Role.CALLER);
     }
 
-    /** Of each proof its result, as far as it counts. */
+    /**
+     * Of each proof its result, as far as it counts. One that passed counts while the gate is held
+     * for cured: before it is so again something is repaired, and then it is due again. One that
+     * cannot be made counts whenever that was said.
+     */
     private Map<String, Object> proofs() {
       Map<String, Object> proofs = new TreeMap<>();
       for (CaseState.Answered a : state.answers()) {
         if (base.checks().get(a.check()).kind() == Check.Kind.PROOF) {
-          boolean now = a.epoch() == state.work().epoch();
           proofs.remove(a.check());
-          if (now || a.answer().is(Check.FAIL) || a.answer().hopeless()) {
-            boolean call = !a.answer().tells() && a.by() == Role.CALLER;
-            proofs.put(
-                a.check(),
-                List.of(a.answer(), now, call, a.event() > Proofs.lastDanger(base, state)));
-          }
+          result(a).ifPresent(r -> proofs.put(a.check(), r));
         }
       }
       return proofs;
+    }
+
+    private Optional<List<Object>> result(CaseState.Answered a) {
+      boolean now = a.epoch() == state.work().epoch();
+      boolean since = a.event() > Proofs.lastDanger(base, state);
+      if (a.answer().hopeless()) {
+        return Optional.of(List.of(a.answer(), a.by() == Role.CALLER));
+      }
+      return a.answer().is(Check.FAIL) || now && state.work().cured()
+          ? Optional.of(List.of(a.answer(), now, since))
+          : Optional.empty();
     }
 
     private Map<String, Object> followUps() {

@@ -224,6 +224,17 @@ class DangerListTest extends TechniciansCase {
         .contains("Not ruled out: the gate leans");
   }
 
+  /** Whoever comes next reads why it may not be run. */
+  @Test
+  void what_could_not_be_told_is_said_at_the_hand_over() {
+    typed.type("unknown 2", "", "slow", "0", "hand over", "no time", "", "done", "", "done");
+
+    assertThat(typed.screen())
+        .contains("Hand over No time.")
+        .contains("Nobody runs the gate: \"Does the leaf stand upright")
+        .contains("nobody could say whether this danger exists.");
+  }
+
   @Test
   void of_a_gate_that_nobody_sees_all_is_unknown() {
     try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
