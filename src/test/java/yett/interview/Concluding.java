@@ -33,6 +33,7 @@ final class Concluding implements AutoCloseable {
   private final Representatives few;
   private final RuleBase base;
   private final Map<Role, Judge> judges = new EnumMap<>(Role.class);
+  private final Map<String, Set<String>> pointedTo = new HashMap<>();
   private final Map<List<Object>, Known> known = new HashMap<>();
   private final Map<List<Object>, Judgement> judgements = new HashMap<>();
   private final NamedTogether together;
@@ -131,6 +132,16 @@ final class Concluding implements AutoCloseable {
   /** Whether it counts for what this one stops that something was mended since. */
   boolean isEndedByMending(Mark mark) {
     return few.isEndedByMending(mark.card(), mark.answer());
+  }
+
+  /** The repairs to which a proof points that failed. */
+  Set<String> pointedTo(String proof) {
+    return pointedTo.computeIfAbsent(
+        proof,
+        p ->
+            FailedProofs.pointsTo(base, base.checks().get(p))
+                .map(Repair::id)
+                .collect(Collectors.toSet()));
   }
 
   private boolean tells(Mark mark) {

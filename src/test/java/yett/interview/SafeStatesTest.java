@@ -43,9 +43,10 @@ class SafeStatesTest {
     explore(few(Shipped.QUICK, 1, Map.of(), RELEASE, false, false), NEAR);
   }
 
+  /** To its end in every run. */
   @Test
   void nothing_unsafe_can_be_reached_with_every_kind_of_proof() {
-    explore(few(Shipped.QUICK, 0, Map.of(), p -> true, true, false), NEAR);
+    explore(few(Shipped.QUICK, 0, Map.of(), p -> true, true, false), Integer.MAX_VALUE);
   }
 
   @Test
@@ -103,7 +104,7 @@ class SafeStatesTest {
     try (SafeStates states = new SafeStates(few)) {
       assertThat(states.explore(ALL, most)).isEmpty();
       assertThat(states.isWhole() || states.states() >= most).isTrue();
-      assertThat(states.states()).isGreaterThan(near / 4);
+      assertThat(states.states()).isGreaterThan(Math.min(near, NEAR) / 4);
     }
   }
 

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import yett.interview.Concluding.Concluded;
 import yett.interview.Concluding.Mark;
 import yett.knowledge.Check;
-import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
@@ -206,7 +205,7 @@ record StateOfWork(List<Object> parts) {
     private Set<String> declined() {
       return state.answers().stream()
           .filter(a -> a.epoch() == state.work().epoch() && a.answer().is(Check.FAIL))
-          .flatMap(a -> pointedTo(a.check()).stream())
+          .flatMap(a -> rules.pointedTo(a.check()).stream())
           .filter(state.work().declined()::containsKey)
           .collect(Collectors.toSet());
     }
@@ -217,7 +216,7 @@ record StateOfWork(List<Object> parts) {
       for (CaseState.Answered a : state.answers()) {
         if (state.latest(a.check()).filter(l -> l.answer().is(Check.FAIL)).isPresent()
             && a.answer().is(Check.FAIL)) {
-          Set<String> pointedTo = pointedTo(a.check());
+          Set<String> pointedTo = rules.pointedTo(a.check());
           state.work().deeds().stream()
               .filter(d -> d.number() > a.event() && d.event() instanceof Event.Repaired)
               .map(d -> ((Event.Repaired) d.event()).repair())
@@ -226,12 +225,6 @@ record StateOfWork(List<Object> parts) {
         }
       }
       return inVain;
-    }
-
-    private Set<String> pointedTo(String proof) {
-      return FailedProofs.pointsTo(base, base.checks().get(proof))
-          .map(Repair::id)
-          .collect(Collectors.toSet());
     }
 
     /** A case is solved on the telephone by nothing but what a caller did. */

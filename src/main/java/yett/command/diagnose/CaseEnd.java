@@ -28,12 +28,12 @@ record CaseEnd(Sitting sitting, Questions questions) {
     }
     if (step.ending() != Ending.MADE_SAFE) {
       sitting.show(sitting.beliefs().bars(sitting.moment(), 4));
+      sitting
+          .moment()
+          .judgement()
+          .whyForbidden(SetUp.GATE_RUNNING)
+          .forEach(why -> sitting.say("Nobody runs the gate: " + why + "."));
     }
-    sitting
-        .moment()
-        .judgement()
-        .whyForbidden(SetUp.GATE_RUNNING)
-        .forEach(why -> sitting.say("Nobody runs the gate: " + why + "."));
     sitting.say("The gate stays out of service until every proof has passed.");
     close(step.ending());
   }
