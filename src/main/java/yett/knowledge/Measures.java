@@ -131,7 +131,25 @@ public record Measures(
     String typed = stored.strip().replace(' ', '\u00a0');
     return units.of(reading.unit()) == reading.unit()
         ? typed
-        : typed + " (" + show(reading.value()) + ")";
+        : typed + " (" + showRounded(reading.value()) + ")";
+  }
+
+  /**
+   * A reading as fine as it was taken: as it was typed if that was in this person's units,
+   * otherwise its value in them.
+   *
+   * @param stored what was typed; a case of another casebook may have anything here
+   */
+  public String asRead(String stored, double value) {
+    try {
+      if (counted.isEmpty() && !isOpen(stored) && UNIT.matcher(stored).find()) {
+        Reading reading = Reading.parse(stored, quantity, unit);
+        return units.of(reading.unit()) == reading.unit() ? stored.strip() : showRounded(value);
+      }
+    } catch (ReadingException e) {
+      return show(value);
+    }
+    return show(value);
   }
 
   private String uncounted(String typed) {

@@ -3,6 +3,8 @@ package yett.record.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import yett.interview.CaseState;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
@@ -16,6 +18,7 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.paper.Markup;
+import yett.record.NextWork;
 import yett.record.drawing.Elevation;
 import yett.record.drawing.Spot;
 import yett.wording.Wording;
@@ -26,6 +29,10 @@ import yett.wording.Wording;
  */
 final class CustomerPage {
   private static final double CERTAIN = 0.95;
+
+  /** How a note begins that the customer is to read. */
+  private static final Pattern FOR_CUSTOMER =
+      Pattern.compile("(?is)for (?:the )?customer\\s*[:,]?\\s+(.+)");
 
   private final RuleBase base;
   private final LetterheadLines head;
@@ -50,7 +57,12 @@ final class CustomerPage {
     page.leaf("h1", "Record of work");
     visit.facts(page, base);
     Outcome outcome = Outcome.of(state);
-    page.leaf("p", outcome.words(), "class", outcome.inUse() ? "state" : "state stop");
+    List<String> left = left();
+    page.leaf(
+        "p",
+        outcome.words() + (outcome.inUse() && !left.isEmpty() ? " Some work is left to do." : ""),
+        "class",
+        outcome.inUse() ? "state" : "state stop");
     HtmlOutline lines = new HtmlOutline(page);
     lines.list("Danger", dangers());
     lines.list("What you told us", told());
@@ -59,9 +71,11 @@ final class CustomerPage {
     lines.list("What was done", done());
     lines.end();
     measured(page);
+    lines.list("Note", notes());
+    lines.end();
     proofs(page);
     ForceSection.write(page, moment);
-    lines.list("What is left to do", left());
+    lines.list("What is left to do", left);
     lines.end();
     Signatures.write(page);
   }
@@ -103,7 +117,9 @@ final class CustomerPage {
       lines.paragraph(
           name(r.cause()) + number.map(n -> " (" + n + " in the drawing)").orElse(""),
           sure(r.chance())
-              + (r.cause().arises().isEmpty() ? "" : " How it comes about: " + r.cause().arises())
+              + (r.cause().arises().isEmpty()
+                  ? ""
+                  : " How such a thing comes about: " + r.cause().arises())
               + (r.cause().prevent().isEmpty()
                   ? ""
                   : " What keeps it from coming back: " + r.cause().prevent()));
@@ -182,6 +198,15 @@ final class CustomerPage {
     page.close().close();
   }
 
+  /** Notes are for the next technician and the desk, but for those that say that they are not. */
+  private List<String> notes() {
+    return state.notes().stream()
+        .map(e -> FOR_CUSTOMER.matcher(((Event.Noted) e.event()).text().strip()))
+        .filter(Matcher::matches)
+        .map(m -> Wording.capital(m.group(1)))
+        .toList();
+  }
+
   private List<String> left() {
     List<String> lines = new ArrayList<>();
     state.work().setUps().forEach(s -> lines.add("The gate was left so: " + words.setUp(s) + "."));
@@ -194,6 +219,12 @@ final class CustomerPage {
                     base.repairs().containsKey(f.card())
                         ? words.repair(f.card()) + "."
                         : "Still to be looked at: " + words.ask(f.card())));
+    lines.addAll(NextWork.due(moment, base));
+    findings.causes().stream()
+        .map(RankedCause::cause)
+        .filter(c -> !c.id().equals(Cause.NOTHING_WRONG) && !c.id().equals(Cause.NOT_IN_RULE_BASE))
+        .filter(c -> NextWork.remaining(moment, c.id()) >= Findings.FOUND)
+        .forEach(c -> lines.add("Still to be repaired: " + c.name() + "."));
     words.openProofs(moment).forEach(p -> lines.add("Safety test still to be made: " + p.ask()));
     return lines;
   }

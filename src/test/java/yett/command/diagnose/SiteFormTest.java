@@ -22,6 +22,15 @@ class SiteFormTest extends TechniciansCase {
     assertThat(typed.screen().split(PAGE, -1)).hasSize(2);
   }
 
+  /** Whoever has looked at the whole list has not told what stands in it. */
+  @Test
+  void what_was_only_looked_at_stays_assumed() {
+    typed.type("0", "two beams", "?", "");
+    assertThat(typed.open().moment().state().told().site())
+        .containsEntry("beams", "two-or-more")
+        .doesNotContainKeys("edges", "stop-button", "climate");
+  }
+
   /** At a second visit everything was told; what is as at most gates needs no line each. */
   @Test
   void of_what_is_known_only_what_matters_is_shown() {
