@@ -125,7 +125,7 @@ public record Measures(
       return stored.strip();
     }
     if (!counted.isEmpty() || !UNIT.matcher(stored).find()) {
-      return show(parse(stored));
+      return asRead(stored, parse(stored));
     }
     Reading reading = Reading.parse(stored, quantity, unit);
     String typed = stored.strip().replace(' ', '\u00a0');
@@ -147,9 +147,9 @@ public record Measures(
         return units.of(reading.unit()) == reading.unit() ? stored.strip() : showRounded(value);
       }
     } catch (ReadingException e) {
-      return show(value);
+      return showRounded(value);
     }
-    return show(value);
+    return shown() == unit ? show(value) : showRounded(value);
   }
 
   private String uncounted(String typed) {

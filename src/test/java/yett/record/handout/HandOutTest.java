@@ -172,6 +172,20 @@ class HandOutTest {
   }
 
   @Test
+  void a_cause_that_is_still_likely_and_was_not_repaired_is_left_to_do() {
+    Moment found =
+        moment(
+            new Event.Opened("Net loft", Role.TECHNICIAN, ""),
+            new Event.SiteTaken(),
+            new Event.Complained(List.of("noisy-chain")),
+            read("chain-sag", "190 mm"));
+    assertThat(words(Pages.parsed(html(FIRM, found, "Net loft", EnumSet.of(Part.CUSTOMER)))))
+        .contains("Still to be repaired: Chain too slack.");
+    assertThat(words(Pages.parsed(html(FIRM, found, "Net loft", EnumSet.of(Part.TECHNICIAN)))))
+        .contains("Repair: Take up the chain (against: Chain too slack");
+  }
+
+  @Test
   void a_gate_that_was_held_open_on_purpose_had_nothing_wrong_with_it() {
     List<Event> told =
         List.of(
