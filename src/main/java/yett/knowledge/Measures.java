@@ -135,10 +135,8 @@ public record Measures(
   }
 
   /**
-   * A reading as fine as it was taken: as it was typed if that was in this person's units,
-   * otherwise its value in them.
-   *
-   * @param stored what was typed; a case of another casebook may have anything here
+   * A reading as it was typed if that was in this person's units, otherwise its value in them. The
+   * text of a case from another casebook may be anything.
    */
   public String asRead(String stored, double value) {
     try {

@@ -18,7 +18,6 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.paper.Markup;
-import yett.record.NextWork;
 import yett.record.drawing.Elevation;
 import yett.record.drawing.Spot;
 import yett.wording.Wording;
@@ -57,7 +56,7 @@ final class CustomerPage {
     page.leaf("h1", "Record of work");
     visit.facts(page, base);
     Outcome outcome = Outcome.of(state);
-    List<String> left = left();
+    List<String> left = new LeftToDo(base, moment, findings).lines();
     page.leaf(
         "p",
         outcome.words() + (outcome.inUse() && !left.isEmpty() ? " Some work is left to do." : ""),
@@ -205,27 +204,5 @@ final class CustomerPage {
         .filter(Matcher::matches)
         .map(m -> Wording.capital(m.group(1)))
         .toList();
-  }
-
-  private List<String> left() {
-    List<String> lines = new ArrayList<>();
-    state.work().setUps().forEach(s -> lines.add("The gate was left so: " + words.setUp(s) + "."));
-    moment
-        .judgement()
-        .followUps()
-        .forEach(
-            f ->
-                lines.add(
-                    base.repairs().containsKey(f.card())
-                        ? words.repair(f.card()) + "."
-                        : "Still to be looked at: " + words.ask(f.card())));
-    lines.addAll(NextWork.due(moment, base));
-    findings.causes().stream()
-        .map(RankedCause::cause)
-        .filter(c -> !c.id().equals(Cause.NOTHING_WRONG) && !c.id().equals(Cause.NOT_IN_RULE_BASE))
-        .filter(c -> NextWork.remaining(moment, c.id()) >= Findings.FOUND)
-        .forEach(c -> lines.add("Still to be repaired: " + c.name() + "."));
-    words.openProofs(moment).forEach(p -> lines.add("Safety test still to be made: " + p.ask()));
-    return lines;
   }
 }
