@@ -3,8 +3,6 @@ package yett.record.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import yett.interview.CaseState;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
@@ -28,10 +26,6 @@ import yett.wording.Wording;
  */
 final class CustomerPage {
   private static final double CERTAIN = 0.95;
-
-  /** How a note begins that the customer is to read. */
-  private static final Pattern FOR_CUSTOMER =
-      Pattern.compile("(?is)for (?:the )?customer\\s*[:,]?\\s+(.+)");
 
   private final RuleBase base;
   private final LetterheadLines head;
@@ -70,7 +64,7 @@ final class CustomerPage {
     lines.list("What was done", done());
     lines.end();
     measured(page);
-    lines.list("Note", notes());
+    lines.list("Note", CustomerNotes.of(state));
     lines.end();
     proofs(page);
     ForceSection.write(page, moment);
@@ -195,14 +189,5 @@ final class CustomerPage {
       page.close();
     }
     page.close().close();
-  }
-
-  /** Notes are for the next technician and the desk, but for those that say that they are not. */
-  private List<String> notes() {
-    return state.notes().stream()
-        .map(e -> FOR_CUSTOMER.matcher(((Event.Noted) e.event()).text().strip()))
-        .filter(Matcher::matches)
-        .map(m -> Wording.capital(m.group(1)))
-        .toList();
   }
 }
