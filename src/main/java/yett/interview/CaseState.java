@@ -88,7 +88,7 @@ public record CaseState(
     }
 
     /** Whether a repair before this event could have changed the result of a check. */
-    boolean changedBefore(long event, String check, RuleBase base) {
+    public boolean changedBefore(long event, String check, RuleBase base) {
       return deeds.stream().anyMatch(d -> d.number() < event && changes(d, check, base));
     }
 

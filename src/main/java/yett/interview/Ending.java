@@ -1,14 +1,16 @@
 package yett.interview;
 
 import java.util.stream.Stream;
-import yett.knowledge.Cause;
 import yett.knowledge.Repair;
 
 /** How a case closes. */
 public enum Ending {
   /** Repaired, and every proof passed. */
   REPAIRED("repaired and proved"),
-  /** Nothing was repaired because nothing was wrong with the machine, and every proof passed. */
+  /**
+   * Nothing was repaired because nothing was wrong with the machine, which may have been held on
+   * purpose, and every proof passed.
+   */
   NOTHING_FOUND("proved, with nothing wrong found"),
   /** The gate runs again after a repair that a caller may do and that needs no proofs. */
   SOLVED("solved on the telephone"),
@@ -39,9 +41,7 @@ public enum Ending {
    * @param repairs all that were done
    */
   public static Ending proved(Stream<Repair> repairs) {
-    return repairs.allMatch(r -> r.removes().containsKey(Cause.NOTHING_WRONG))
-        ? NOTHING_FOUND
-        : REPAIRED;
+    return repairs.allMatch(Repair::leavesTheMachine) ? NOTHING_FOUND : REPAIRED;
   }
 
   /** Whether the gate is back in use and nothing is left to do. */

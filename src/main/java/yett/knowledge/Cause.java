@@ -29,6 +29,9 @@ public record Cause(
   /** Nothing is broken: a setting, a use, an obstruction or expected behaviour. */
   public static final String NOTHING_WRONG = "nothing-wrong";
 
+  /** A switch, a timer or somebody's order keeps the gate open or shut; nothing is broken. */
+  public static final String HELD_ON_PURPOSE = "held-open-on-purpose";
+
   /** Any cause that the rule base does not know, so that the tool can say so. */
   public static final String NOT_IN_RULE_BASE = "not-in-rule-base";
 }

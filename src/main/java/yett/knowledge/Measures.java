@@ -125,13 +125,29 @@ public record Measures(
       return stored.strip();
     }
     if (!counted.isEmpty() || !UNIT.matcher(stored).find()) {
-      return show(parse(stored));
+      return asRead(stored, parse(stored));
     }
     Reading reading = Reading.parse(stored, quantity, unit);
     String typed = stored.strip().replace(' ', '\u00a0');
     return units.of(reading.unit()) == reading.unit()
         ? typed
-        : typed + " (" + show(reading.value()) + ")";
+        : typed + " (" + showRounded(reading.value()) + ")";
+  }
+
+  /**
+   * A reading as it was typed if that was in this person's units, otherwise its value in them. The
+   * text of a case from another casebook may be anything.
+   */
+  public String asRead(String stored, double value) {
+    try {
+      if (counted.isEmpty() && !isOpen(stored) && UNIT.matcher(stored).find()) {
+        Reading reading = Reading.parse(stored, quantity, unit);
+        return units.of(reading.unit()) == reading.unit() ? stored.strip() : showRounded(value);
+      }
+    } catch (ReadingException e) {
+      return showRounded(value);
+    }
+    return shown() == unit ? show(value) : showRounded(value);
   }
 
   private String uncounted(String typed) {

@@ -2,6 +2,7 @@ package yett.knowledge;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import yett.quantity.Units;
 
 /**
@@ -36,6 +37,12 @@ public record Repair(
    *     empty if there is one size
    */
   public record Part(String part, double price, String size) {}
+
+  /** Whether it is for a gate on which nothing is broken, and changes nothing on the machine. */
+  public boolean leavesTheMachine() {
+    return removes.containsKey(Cause.NOTHING_WRONG)
+        || removes.keySet().equals(Set.of(Cause.HELD_ON_PURPOSE));
+  }
 
   /** A copy that removes other causes. */
   public Repair withRemoves(Map<String, Double> causes) {

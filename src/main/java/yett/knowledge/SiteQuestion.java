@@ -91,7 +91,9 @@ public record SiteQuestion(
 
   private String said(Measures measured, String answer) {
     try {
-      return answer.equals(usual) ? measured.show(measured.parse(usual)) : measured.told(answer);
+      return answer.equals(usual)
+          ? measured.showRounded(measured.parse(usual))
+          : measured.told(answer);
     } catch (ReadingException e) {
       return answer; // the card has changed since, or the case was edited by hand
     }

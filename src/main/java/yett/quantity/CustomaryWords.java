@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 
 /**
  * Converts the quantities in sentences of cards and rules from SI to US customary units, for
- * example "2 mm to 4 mm" into "0.0787 in to 0.157 in". Cards and rules are written in SI units. A
+ * example "50 mm to 57 mm" into "2 in to 2.25 in". Cards and rules are written in SI units. A
  * no-break space before the unit marks what somebody typed; that is left as it is.
  */
 final class CustomaryWords {
@@ -39,6 +39,8 @@ final class CustomaryWords {
               + ") (mm/s|m/s|mm2|mm\u00b2|mm|cm|m|kN|N|kg|degC|\u00b0C|J)(?![\\w/\u00b2])");
 
   private static final MathContext FIGURES = new MathContext(3);
+  private static final double LARGEST_CHANGE = 0.02;
+  private static final double LEAST = 1e-3;
 
   private CustomaryWords() {}
 
@@ -60,8 +62,42 @@ final class CustomaryWords {
         : figures(found.group(1), written, unit) + found.group(2) + last;
   }
 
+  /**
+   * The value as fine as it was written. A value in SI units is mostly a round one, so it is
+   * rounded again here, the more the rounder it was, and by no more than a fiftieth.
+   */
   private static String figures(String number, Unit written, Unit unit) {
     double value = unit.fromCanonical(written.toCanonical(Double.parseDouble(number)));
+    double scale =
+        unit.fromCanonical(written.toCanonical(1)) - unit.fromCanonical(written.toCanonical(0));
+    double tolerance =
+        scale
+            * Math.min(
+                halfLastDigit(number), LARGEST_CHANGE * Math.abs(Double.parseDouble(number)));
+    double digit = Math.pow(10, Math.floor(Math.log10(Math.max(Math.abs(value), LEAST))));
+    for (int figures = 0; figures < FIGURES.getPrecision(); figures++) {
+      for (double step : steps(digit, unit)) {
+        double round = step * Math.rint(value / step);
+        if (Math.abs(round - value) <= tolerance) {
+          return PlainNumber.of(round);
+        }
+      }
+      digit /= 10;
+    }
     return PlainNumber.of(new BigDecimal(value).round(FIGURES).doubleValue());
+  }
+
+  /** A rule for inches is divided into halves and quarters. */
+  private static double[] steps(double digit, Unit unit) {
+    return digit == 1 && unit == Unit.INCH
+        ? new double[] {1, 0.5, 0.25}
+        : new double[] {digit, digit / 2};
+  }
+
+  /** Half of the last digit that says something: 5 for 350, 0.5 for 57, 0.05 for 2.0. */
+  private static double halfLastDigit(String number) {
+    BigDecimal value = new BigDecimal(number);
+    int scale = value.scale() > 0 ? value.scale() : value.stripTrailingZeros().scale();
+    return 0.5 * Math.pow(10, -scale);
   }
 }

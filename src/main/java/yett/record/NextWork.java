@@ -18,10 +18,11 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.rules.Conclusion.Remark;
 import yett.wording.Wording;
 
 /** Says what comes next, who does it, and why it could not be done here. */
-final class NextWork {
+public final class NextWork {
   private static final double UNKNOWN_MATTERS = 0.2;
   private static final int SUGGESTIONS = 3;
 
@@ -72,6 +73,7 @@ final class NextWork {
     words.openProofs(moment).stream()
         .filter(p -> state.work().cured())
         .forEach(p -> lines.add("Proof to be made: " + p.ask() + here(p.who(), p.id())));
+    lines.addAll(due(moment, base));
     if (lines.isEmpty() && state.closed().filter(Ending::isProved).isPresent()) {
       return; // back in service, and nothing is left to do
     }
@@ -83,12 +85,21 @@ final class NextWork {
     }
   }
 
+  /** Work that rules found to be left to do, such as to order what is worn. */
+  public static List<String> due(Moment moment, RuleBase base) {
+    return moment.judgement().remarks().stream()
+        .filter(Remark::due)
+        .map(r -> base.units().in(r.text()))
+        .distinct()
+        .toList();
+  }
+
   private double remaining(String cause) {
     return remaining(moment, cause);
   }
 
   /** The chance that a cause is still present. */
-  static double remaining(Moment moment, String cause) {
+  public static double remaining(Moment moment, String cause) {
     int at = moment.belief().model().causes().indexOf(cause);
     return at < 0 ? 0 : moment.belief().remaining()[at];
   }

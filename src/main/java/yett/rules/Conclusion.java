@@ -136,8 +136,22 @@ public sealed interface Conclusion {
     }
   }
 
-  /** Something worth telling the person. */
-  record Remark(String text, Reason reason) implements Conclusion {
+  /**
+   * Something worth telling the person.
+   *
+   * @param due whether it is work that is left to do, so that the pages to hand out have it too
+   */
+  record Remark(String text, boolean due, Reason reason) implements Conclusion {
+    /** A remark that is for the person at work only. */
+    public Remark(String text, Reason reason) {
+      this(text, false, reason);
+    }
+
+    /** Work that is left to do after this visit. */
+    public static Remark due(String text, Reason reason) {
+      return new Remark(text, true, reason);
+    }
+
     @Override
     public String about() {
       return text;

@@ -115,9 +115,9 @@ public final class Wording {
     return check.measured() ? spaced(outcome) : check.outcomes().get(at).text();
   }
 
-  /** A reading as typed, followed by its value in the card's unit if that looks different. */
+  /** A reading as it was taken, followed by what was typed if that looks different. */
   private static String reading(Measures measures, Answer.Read read) {
-    String shown = measures.show(read.value());
+    String shown = measures.asRead(read.typed(), read.value());
     String typed = read.typed().strip();
     return typed.equals(shown) ? shown : shown + " (typed: " + typed + ")";
   }
@@ -151,9 +151,7 @@ public final class Wording {
         .expectation(check.id(), event)
         .map(
             e ->
-                measures.show(e.low())
-                    + " to "
-                    + measures.show(e.high())
+                UsualRangeWords.words(measures, e.low(), e.high())
                     + ", "
                     + measures.units().in(e.how()))
         .or(() -> Optional.of(check.outcomes().get(0)).filter(Wording::fixed).map(Outcome::text));

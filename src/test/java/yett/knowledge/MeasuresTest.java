@@ -19,9 +19,9 @@ class MeasuresTest {
   @Test
   void a_reading_stays_as_it_was_typed_and_is_shown_in_the_units_of_whoever_reads_it() {
     assertThat(US.told("20 ft 4 in")).isEqualTo("20\u00a0ft\u00a04\u00a0in");
-    assertThat(SI.told("20 ft 4 in")).isEqualTo("20\u00a0ft\u00a04\u00a0in (6.198 m)");
+    assertThat(SI.told("20 ft 4 in")).isEqualTo("20\u00a0ft\u00a04\u00a0in (6.2 m)");
     assertThat(SI.told("6 m")).isEqualTo("6\u00a0m");
-    assertThat(US.told("6 m")).isEqualTo("6\u00a0m (19.69 ft)");
+    assertThat(US.told("6 m")).isEqualTo("6\u00a0m (19.7 ft)");
   }
 
   @Test

@@ -47,14 +47,26 @@ class UnitsTest {
     assertThat(WireGauge.nearest(area)).isEqualTo("near " + name + " AWG");
   }
 
-  /** 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 lbf = 4.448222 N (NIST SP 811), to three figures. */
+  /**
+   * 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, 1 lbf = 4.448222 N (NIST SP 811), as
+   * fine as the value was written: a ball of 57 mm is the 2 1/4 in one of ASTM F2200.
+   */
   @ParameterizedTest
   @CsvSource({
     "'at least 254 mm', 'at least 10 in'",
-    "'2 mm to 4 mm of play', '0.0787 in to 0.157 in of play'",
-    "'10 to 20 mm', '0.394 to 0.787 in'",
-    "'a span of 5.2 m: so', 'a span of 17.1 ft: so'",
+    "'2 mm to 4 mm of play', '0.08 in to 0.16 in of play'",
+    "'10 to 20 mm', '0.4 to 0.8 in'",
+    "'a span of 5.2 m: so', 'a span of 17 ft: so'",
     "'push it with 89 N', 'push it with 20 lbf'",
+    "'a ball of 57 mm', 'a ball of 2.25 in'",
+    "'up to 1.8 m', 'up to 6 ft'",
+    "'at least 50 mm', 'at least 2 in'",
+    "'a leaf of 350 kg', 'a leaf of 770 lb'",
+    "'not over 380 N', 'not over 85 lbf'",
+    "'between 25 kg', 'between 55 lb'",
+    "'at 0.25 m/s', 'at 0.82 ft/s'",
+    "'0.0 mm off', '0 in off'",
+    "'at 15 degC', 'at 59 degF'",
     "'below -40 degC', 'below -40 degF'",
     "'a feeder of 2.5 mm2', 'a feeder of 2.5 mm2 (near 13 AWG)'",
     "'24 V, 3 min, 5 A, 2 %', '24 V, 3 min, 5 A, 2 %'",

@@ -198,7 +198,7 @@ class FollowUpRulesTest extends ShownByExamples {
         "chain-sag | 150 mm | To bring the hang from 150 mm to 68 mm, take up about 9 mm of chain;"
             + " two pitches are 25 mm.",
         // 12.21 in over 24 pitches of 1/2 in is 1.75 % (chain handbook arithmetic)
-        "chain-length | 12.21 in | The chain has grown by 1.8 %. Put a new one on the list.",
+        "chain-length | 12.21 in | The chain has grown by 1.8 %. Order a new one.",
         // 24 pitches of a No. 50 chain on a site that has No. 40 on record
         "chain-length | 381 mm | Twenty-four pitches of 381 mm are not those of the chain that is on"
             + " record. Count the pins again, and look at the number on its plates.",

@@ -21,7 +21,9 @@ public final class Words {
     CHECKS("checks", "the checks you can make now, the most telling first"),
     ASK("ask", "ask … makes a check the next one: its number in that list, or words from it"),
     SUSPECT("suspect", "suspect … a cause: what speaks for it and what would settle it"),
-    NOTE("note", "note … keeps a remark for the record"),
+    NOTE(
+        "note",
+        "note … keeps a remark for the record; note for the customer … puts it on their page"),
     DANGER("danger", "report a danger"),
     HANDOVER("hand over", "give the case to the next level"),
     WORKS_AGAIN("works again", "on a call: it runs again, which ends the call"),

@@ -35,7 +35,8 @@ public final class SiteForm {
   /** Shows the page until it is accepted or a request leads elsewhere. */
   public void fill() {
     take(known);
-    boolean all = sitting.moment().state().isInspection() || entry.questions().size() <= FEW;
+    boolean every = sitting.moment().state().isInspection() || entry.questions().size() <= FEW;
+    boolean all = every;
     List<SiteQuestion> shown = List.of();
     while (sitting.moment().step() instanceof Step.AskSite) {
       List<SiteQuestion> page = all ? entry.questions() : first();
@@ -51,7 +52,8 @@ public final class SiteForm {
       }
       String line = sitting.line("Enter if all is right, or type what differs (? shows all)");
       if (line.isBlank()) {
-        List<Event> events = new ArrayList<>(entry.asUsual(page));
+        // Whoever looks at all of them has not told them: what is not asked stays assumed.
+        List<Event> events = new ArrayList<>(entry.asUsual(every ? page : first()));
         events.add(new Event.SiteTaken());
         sitting.record(events.toArray(Event[]::new));
       } else if (line.strip().equals("?")) {

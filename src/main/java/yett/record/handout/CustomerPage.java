@@ -50,7 +50,12 @@ final class CustomerPage {
     page.leaf("h1", "Record of work");
     visit.facts(page, base);
     Outcome outcome = Outcome.of(state);
-    page.leaf("p", outcome.words(), "class", outcome.inUse() ? "state" : "state stop");
+    List<String> left = new LeftToDo(base, moment, findings).lines();
+    page.leaf(
+        "p",
+        outcome.words() + (outcome.inUse() && !left.isEmpty() ? " Some work is left to do." : ""),
+        "class",
+        outcome.inUse() ? "state" : "state stop");
     HtmlOutline lines = new HtmlOutline(page);
     lines.list("Danger", dangers());
     lines.list("What you told us", told());
@@ -59,9 +64,11 @@ final class CustomerPage {
     lines.list("What was done", done());
     lines.end();
     measured(page);
+    lines.list("Note", CustomerNotes.of(state));
+    lines.end();
     proofs(page);
     ForceSection.write(page, moment);
-    lines.list("What is left to do", left());
+    lines.list("What is left to do", left);
     lines.end();
     Signatures.write(page);
   }
@@ -103,7 +110,9 @@ final class CustomerPage {
       lines.paragraph(
           name(r.cause()) + number.map(n -> " (" + n + " in the drawing)").orElse(""),
           sure(r.chance())
-              + (r.cause().arises().isEmpty() ? "" : " How it comes about: " + r.cause().arises())
+              + (r.cause().arises().isEmpty()
+                  ? ""
+                  : " How such a thing comes about: " + r.cause().arises())
               + (r.cause().prevent().isEmpty()
                   ? ""
                   : " What keeps it from coming back: " + r.cause().prevent()));
@@ -180,21 +189,5 @@ final class CustomerPage {
       page.close();
     }
     page.close().close();
-  }
-
-  private List<String> left() {
-    List<String> lines = new ArrayList<>();
-    state.work().setUps().forEach(s -> lines.add("The gate was left so: " + words.setUp(s) + "."));
-    moment
-        .judgement()
-        .followUps()
-        .forEach(
-            f ->
-                lines.add(
-                    base.repairs().containsKey(f.card())
-                        ? words.repair(f.card()) + "."
-                        : "Still to be looked at: " + words.ask(f.card())));
-    words.openProofs(moment).forEach(p -> lines.add("Safety test still to be made: " + p.ask()));
-    return lines;
   }
 }

@@ -18,7 +18,7 @@ import yett.record.drawing.Spots;
  */
 record Findings(List<RankedCause> causes, List<Measured> readings, GateShape shape, Spots spots) {
   /** A cause with a smaller chance is no finding. */
-  private static final double FOUND = 0.5;
+  static final double FOUND = 0.5;
 
   static Findings of(Moment moment, RuleBase base, ZoneId zone) {
     GateShape shape = GateShape.of(moment, base);

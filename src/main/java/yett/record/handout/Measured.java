@@ -6,6 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import yett.interview.Answer;
 import yett.interview.CaseState.Answered;
 import yett.interview.Moment;
 import yett.knowledge.Check;
@@ -21,8 +24,10 @@ import yett.wording.Wording;
  * What was measured in one check: as it was found and as it was left.
  *
  * @param asked what was measured
- * @param found the first reading; empty if it was read only after a repair
- * @param left the last reading after a repair; empty if there is none
+ * @param found what was read before the repairs that could have changed it, or that it was not
+ *     measured
+ * @param left the last reading, if no such repair was made after it, or that it was not measured
+ *     again
  * @param usual the range on this gate; empty if none is known
  * @param baseline what it read when the gate was in order, and when; empty if that is not known
  * @param verdict in plain words
@@ -59,13 +64,17 @@ record Measured(
     Answered first = readings.get(0);
     Answered last = readings.get(readings.size() - 1);
     Optional<Finding> finding = moment.judgement().finding(last.event());
-    boolean repaired = moment.state().work().changedSince(last.event(), id, base);
+    Predicate<Answered> stale = a -> moment.state().work().changedSince(a.event(), id, base);
+    boolean repaired = stale.test(last);
     Optional<Boolean> fine =
         finding.map(f -> check.indexOf(f.outcome()) == 0).filter(f -> f || !repaired);
+    boolean untouched = !moment.state().work().changedBefore(first.event(), id, base);
+    List<Answered> found =
+        readings.stream().filter(a -> stale.test(a) || a == first && untouched).toList();
     return new Measured(
         check.name(),
-        first.epoch() == 0 ? shown(measures, first) : "",
-        last.epoch() > 0 ? shown(measures, last) : "",
+        shown(measures, found),
+        repaired ? "not measured again" : found.contains(last) ? "as found" : shown(measures, last),
         usual(moment, check, first, last),
         new InspectionWords(base, moment, zone).baseline(check).orElse(""),
         before(moment, check, first, last)
@@ -103,7 +112,18 @@ record Measured(
     return Wording.spaced(finding.outcome());
   }
 
+  /** What was read before repairs that could have changed it. */
+  private static String shown(Measures measures, List<Answered> readings) {
+    return readings.isEmpty()
+        ? "not measured"
+        : readings.stream()
+            .map(a -> shown(measures, a))
+            .distinct()
+            .collect(Collectors.joining(", then "));
+  }
+
   private static String shown(Measures measures, Answered a) {
-    return measures.show(a.answer().reading().orElseThrow().value());
+    Answer.Read read = a.answer().reading().orElseThrow();
+    return measures.asRead(read.typed(), read.value());
   }
 }

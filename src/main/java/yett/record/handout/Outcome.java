@@ -24,7 +24,7 @@ record Outcome(String words, boolean inUse) {
               true);
       case NOTHING_FOUND ->
           new Outcome(
-              "The gate is back in use. Nothing was found wrong with it, and it passed every safety"
+              "The gate is back in use. Nothing was wrong with the machine, and it passed every safety"
                   + " test that it needs.",
               true);
       case INSPECTED ->

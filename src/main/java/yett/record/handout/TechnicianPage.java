@@ -40,7 +40,7 @@ final class TechnicianPage {
   void write(Markup page) {
     HtmlOutline lines = new HtmlOutline(page);
     new HandOverSheet(expertise).writeBriefly(lines, moment, visit.caseId(), visit.gate());
-    lines.list("Parts that belong to what was done", parts());
+    lines.list("Parts for what was done, if it took any", parts());
     lines.end();
     Tables.measured(page, findings);
     ForceSection.write(page, moment);

@@ -11,10 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import yett.interview.Answer;
+import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
@@ -111,6 +113,103 @@ class HandOutTest {
         .contains(
             "For the next technician", "Opening, post to post: 6 m. All else is assumed as usual.")
         .doesNotContain("What comes next", "Roller chain");
+  }
+
+  private static Event read(String check, String typed) {
+    double value = Shipped.BASE.checks().get(check).measures().orElseThrow().parse(typed);
+    return new Event.Answered(check, new Answer.Read(typed, value));
+  }
+
+  private static final Event RAN = new Event.Retested(true);
+
+  /** Two faults: the readings that led to the second one were taken after the first repair. */
+  @Test
+  void what_was_read_before_the_repair_that_it_led_to_is_as_found_and_not_as_left() {
+    Moment two =
+        moment(
+            new Event.Opened("Net loft", Role.TECHNICIAN, ""),
+            new Event.SiteTaken(),
+            new Event.Complained(List.of("runs-slowly", "noisy-chain")),
+            new Event.Repaired("tighten-chain", true),
+            read("chain-sag", "72 mm"),
+            read("charging-voltage", "27.3 V"),
+            read("battery-running-voltage", "19.3 V"),
+            new Event.Repaired("replace-batteries", true),
+            read("charging-voltage", "27.6 V"),
+            RAN);
+    for (Part part : List.of(Part.CUSTOMER, Part.TECHNICIAN)) {
+      assertThat(words(Pages.parsed(html(FIRM, two, "Net loft", EnumSet.of(part)))))
+          .contains("Chain sagnot measured72 mm", "Charging voltage27.3 V27.6 V")
+          .contains("Lowest battery voltage in a run19.3 Vnot measured again");
+    }
+  }
+
+  /** 12 5/16 in = 312.7 mm over 24 pitches of 12.7 mm: 2.6 % longer (chain handbook arithmetic). */
+  @Test
+  void a_chain_that_is_worn_and_was_not_replaced_is_left_to_do_on_both_pages() {
+    Event worn = read("chain-length", "12 5/16 in");
+    Event[] events = {
+      new Event.Opened("Net loft", Role.TECHNICIAN, ""),
+      new Event.SiteTaken(),
+      new Event.Complained(List.of("noisy-chain")),
+      new Event.Repaired("tighten-chain", true),
+      worn,
+      RAN,
+      new Event.Closed(Ending.REPAIRED)
+    };
+    Moment kept = moment(events);
+    assertThat(words(Pages.parsed(html(FIRM, kept, "Net loft", EnumSet.of(Part.CUSTOMER)))))
+        .contains("passed every safety test that it needs. Some work is left to do.")
+        .containsPattern(
+            "What is left to do\\s*[^\n]*The chain has grown by 2.6 %. Order a new one.");
+    assertThat(words(Pages.parsed(html(FIRM, kept, "Net loft", EnumSet.of(Part.TECHNICIAN)))))
+        .containsPattern("What comes next\\s*[^\n]*The chain has grown by 2.6 %. Order a new one.");
+    events[3] = worn;
+    events[4] = new Event.Repaired("replace-chain", true);
+    assertThat(
+            words(Pages.parsed(html(FIRM, moment(events), "Net loft", EnumSet.allOf(Part.class)))))
+        .doesNotContain("Order a new one");
+  }
+
+  @Test
+  void a_cause_that_is_still_likely_and_was_not_repaired_is_left_to_do() {
+    Moment found =
+        moment(
+            new Event.Opened("Net loft", Role.TECHNICIAN, ""),
+            new Event.SiteTaken(),
+            new Event.Complained(List.of("noisy-chain")),
+            read("chain-sag", "190 mm"));
+    assertThat(words(Pages.parsed(html(FIRM, found, "Net loft", EnumSet.of(Part.CUSTOMER)))))
+        .contains("Still to be repaired: Chain too slack.");
+    assertThat(words(Pages.parsed(html(FIRM, found, "Net loft", EnumSet.of(Part.TECHNICIAN)))))
+        .contains("Repair: Take up the chain (against: Chain too slack");
+  }
+
+  @Test
+  void a_gate_that_was_held_open_on_purpose_had_nothing_wrong_with_it() {
+    List<Event> told =
+        List.of(
+            new Event.Opened("Net loft", Role.TECHNICIAN, ""),
+            new Event.SiteTaken(),
+            new Event.Complained(List.of("stays-open")),
+            new Event.Answered("timer-or-schedule", new Answer.Chosen("meant")),
+            new Event.Answered("held-devices", new Answer.Chosen("one")),
+            read("limit-error-closed", "5.5 m"),
+            new Event.Noted("Keys hang in the guardhouse."),
+            new Event.Noted("for the customer: the hold-open switch was left on."),
+            new Event.Repaired("end-hold-open", true),
+            RAN);
+    List<Event> events = new ArrayList<>(told);
+    events.add(
+        new Event.Closed(Ending.proved(Stream.of(Shipped.BASE.repairs().get("end-hold-open")))));
+    Moment held = moment(events.toArray(Event[]::new));
+    assertThat(words(Pages.parsed(html(FIRM, held, "Net loft", EnumSet.of(Part.CUSTOMER)))))
+        .contains("Nothing was wrong with the machine", "Held open or shut on purpose")
+        .contains("The hold-open switch was left on.", "5.5 m")
+        .doesNotContain("It was repaired", "Keys hang", "5500 mm", "relay");
+    assertThat(words(Pages.parsed(html(FIRM, held, "Net loft", EnumSet.of(Part.TECHNICIAN)))))
+        .contains("Keys hang in the guardhouse.")
+        .doesNotContain("Parts for");
   }
 
   @Test

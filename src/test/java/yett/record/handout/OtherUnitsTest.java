@@ -45,22 +45,22 @@ class OtherUnitsTest {
         html.substring(html.indexOf("<body>"))
             .replaceAll("<[^>]*>", "\n")
             .replace('\u00a0', ' ')
-            .replace("6 m (19.69 ft)", "");
-    assertThat(body).contains("below 1.18 in", "opening 19.7 ft").doesNotMatch(SI);
+            .replace("6 m (19.7 ft)", "");
+    assertThat(body).contains("below 1.2 in", "opening 20 ft").doesNotMatch(SI);
   }
 
   @Test
   void so_is_the_record_but_for_what_was_typed() {
     String record = new CaseRecord(BASE).markdown(chandler(), "2026-0001", HarrowQuay.CHANDLER);
     assertThat(record).contains("Answer: 7.48 in (typed: 190 mm)");
-    assertThat(record.replaceAll("\\(typed: [^)]*\\)", "").replaceAll("-? ?6 m \\(19.69 ft\\)", ""))
+    assertThat(record.replaceAll("\\(typed: [^)]*\\)", "").replaceAll("-? ?6 m \\(19.7 ft\\)", ""))
         .doesNotMatch(SI);
   }
 
   @Test
   void cards_of_all_kinds_are_put_into_other_units_and_back_in_si_nothing_is_changed() {
     assertThat(BASE.checks().get("marker-distance").outcomes().get(0).text())
-        .isEqualTo("below 1.18 in");
+        .isEqualTo("below 1.2 in");
     assertThat(Shipped.BASE.in(Units.SI).checks()).isEqualTo(Shipped.BASE.checks());
     assertThat(Shipped.BASE.in(Units.SI).repairs()).isEqualTo(Shipped.BASE.repairs());
     assertThat(Shipped.BASE.in(Units.SI).cautions()).isEqualTo(Shipped.BASE.cautions());
