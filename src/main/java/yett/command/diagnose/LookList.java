@@ -1,11 +1,12 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.command.common.Words;
@@ -15,7 +16,10 @@ import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Check;
 
-/** Asks a round of looks: Enter says that all looks are ordinary, numbers say which are not. */
+/**
+ * Asks a round of looks: Enter says that all looks are ordinary, numbers say which are not. Enter
+ * never does so for a look that was named, nor after a line that could not be read.
+ */
 final class LookList {
   private static final Pattern REMARK = Pattern.compile("(?i)remark\\s+(\\d{1,2})\\s+(\\S.*)");
 
@@ -26,6 +30,9 @@ final class LookList {
 
   /** Remarks on looks of this round, made during an inspection. */
   private final List<Event> remarks = new ArrayList<>();
+
+  /** Ids of looks that were said to be out of the ordinary in a round that was left. */
+  private final Set<String> open = new HashSet<>();
 
   /** Id of the place whose looks the person wants one at a time; empty for none. */
   private String singly = "";
@@ -53,12 +60,17 @@ final class LookList {
   void ask(Step.LookRound round) {
     Moment moment = sitting.moment();
     List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
-    Map<Integer, Optional<Answer>> said = new TreeMap<>();
-    Map<Integer, String> besides = new TreeMap<>();
+    LooksSaid said = new LooksSaid();
+    boolean refused = false;
     remarks.clear();
     sitting.screen(views.round(round, moment));
+    comeBack(looks, said);
     while (true) {
-      String line = sitting.line("Enter if all are as listed, or the numbers that are not");
+      String line =
+          sitting.line(
+              refused
+                  ? "The numbers that differ, or 0 if all others are as listed"
+                  : "Enter if all are as listed, or the numbers that are not");
       String text = line.strip().toLowerCase(Locale.ROOT);
       if (text.equals("one")) {
         singly = round.place().id();
@@ -92,27 +104,73 @@ final class LookList {
         }
         continue;
       }
-      RoundLine.Heard heard = RoundLine.read(looks, line);
-      if (isHeardElsewhere(looks, line, heard)) {
+      if (refused && text.isEmpty()) {
+        continue; // what could not be read may have been out of the ordinary
+      }
+      RoundLine.Heard heard = RoundLine.read(looks, text.equals("0") ? "" : line);
+      boolean elsewhere = isHeardElsewhere(looks, line, heard);
+      if (elsewhere && !isNumbered(line)) {
         if (sitting.moment() != moment) {
           return;
         }
+        refused = true; // the words were about something, and nothing came of them
         continue;
       }
-      said.putAll(heard.said());
-      besides.keySet().removeAll(heard.said().keySet());
-      besides.putAll(heard.remarks());
-      if (heard.complaints().isEmpty()) {
-        if (answers.complete(moment, looks, said, besides)) {
-          besides.forEach((i, words) -> remarks.add(remark(looks.get(i), words)));
-          record(moment, round, said);
-        }
+      said.add(heard);
+      if (sitting.moment() != moment) {
+        leave(looks, said);
         return;
       }
+      if (heard.complaints().isEmpty()) {
+        finish(moment, round, said);
+        return;
+      }
+      refused = true;
       heard.complaints().forEach(sitting::say);
       sitting.say(
-          (said.isEmpty() ? "" : "So far: " + views.soFar(looks, said) + ". ")
-              + "Type the rest, or press Enter if all others are as listed.");
+          (said.answers().isEmpty() ? "" : "So far: " + views.soFar(looks, said.answers()) + ". ")
+              + "Type the rest, or 0 if all others are as listed.");
+    }
+  }
+
+  /** Asks what is missing of the looks, and stores them unless a request leads elsewhere. */
+  private void finish(Moment moment, Step.LookRound round, LooksSaid said) {
+    List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
+    boolean complete = false;
+    try {
+      complete = answers.complete(moment, looks, said);
+    } finally {
+      if (!complete) {
+        leave(looks, said);
+      }
+    }
+    if (complete) {
+      looks.forEach(look -> open.remove(look.id()));
+      remarks.addAll(said.remarks(looks));
+      record(moment, round, said.answers());
+    }
+  }
+
+  /** Keeps the words of a round that is left, and that the looks they belong to are open. */
+  private void leave(List<Check> looks, LooksSaid said) {
+    said.open(looks.size()).forEach(i -> open.add(looks.get(i).id()));
+    List<Event> words = said.remarks(looks);
+    if (!words.isEmpty()) {
+      sitting.record(words.toArray(Event[]::new));
+    }
+  }
+
+  /** Keeps looks open that were named before the round was left. */
+  private void comeBack(List<Check> looks, LooksSaid said) {
+    List<String> numbers = new ArrayList<>();
+    for (int i = 0; i < looks.size(); i++) {
+      if (open.contains(looks.get(i).id())) {
+        said.leaveOpen(i);
+        numbers.add(Integer.toString(i + 1));
+      }
+    }
+    if (!numbers.isEmpty()) {
+      sitting.say("Still to be answered: " + String.join(", ", numbers) + ".");
     }
   }
 
@@ -132,9 +190,13 @@ final class LookList {
     return new Event.Noted(words, Optional.of(look.id()));
   }
 
+  private static boolean isNumbered(String line) {
+    return line.strip().matches("[?-]?\\s*\\d.*");
+  }
+
   /** Hears words that answer no look, or share only one word with an outcome; false if none fit. */
   private boolean isHeardElsewhere(List<Check> looks, String line, RoundLine.Heard heard) {
-    boolean numbered = line.strip().matches("[?-]?\\s*\\d.*");
+    boolean numbered = isNumbered(line);
     String words =
         numbered ? line.replaceAll("[?-]?\\d+[a-z]?\\b|[,;]", " ").strip() : line.strip();
     boolean answers = numbered && heard.complaints().isEmpty();

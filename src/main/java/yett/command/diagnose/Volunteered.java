@@ -109,6 +109,14 @@ public final class Volunteered {
             && heard.things().stream().noneMatch(t -> t.card().equals(check.id()));
   }
 
+  /** The outcome of a check that words about it probably mean. */
+  Optional<String> outcome(Check check, String words) {
+    return tellings().hear(words).things().stream()
+        .filter(t -> t.kind() == Thing.Kind.OUTCOME && t.card().equals(check.id()))
+        .map(Thing::outcome)
+        .findFirst();
+  }
+
   boolean isDanger(String words) {
     return !tellings().hear(words).dangers().isEmpty();
   }
