@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
 import yett.interview.Answer;
@@ -33,6 +34,17 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
 
   private static final Pattern NUMBERED = Pattern.compile("(\\d{1,2})\\s*[:=]?\\s+(.+)");
 
+  private static final Pattern BEAMS =
+      Pattern.compile(
+          "(?i)\\b(?:photo[- ]?(?:eye|cell|beam)s?|electric eyes?|(?:light|safety) beams?)\\b");
+
+  private static final Pattern TRACK =
+      Pattern.compile("(?i)\\bv[- ]?(?:groove|shaped)?[- ]?(?:track|rail)\\b");
+
+  /** Numbers that people write for the words of an answer, such as "2 beams". */
+  private static final Map<String, String> COUNTS =
+      Map.of("1", "one", "2", "two", "3", "more", "4", "more");
+
   /** A comma between digits is a decimal comma. */
   private static final Pattern BETWEEN = Pattern.compile(";|(?<!\\d),|,(?!\\d)");
 
@@ -40,21 +52,52 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
    * What a line says.
    *
    * @param said question to its answer
+   * @param guessed of these, readings without a name that fit no question of the page
    * @param unclear parts of the line that mean nothing, or more than one thing
    */
-  record Heard(Map<SiteQuestion, String> said, List<String> unclear) {}
+  record Heard(Map<SiteQuestion, String> said, Set<SiteQuestion> guessed, List<String> unclear) {}
 
   Heard read(String line) {
     Map<SiteQuestion, String> said = new LinkedHashMap<>();
+    Set<SiteQuestion> guessed = new LinkedHashSet<>();
     List<String> unclear = new ArrayList<>();
-    for (String part : BETWEEN.split(line)) {
-      if (!part.isBlank()) {
-        part(part.strip())
-            .ifPresentOrElse(
-                m -> said.put(m.question(), m.answer()), () -> unclear.add(part.strip()));
+    for (String part : BETWEEN.split(plain(line))) {
+      List<Match> matches = part.isBlank() ? List.of() : matches(part.strip());
+      matches.forEach(m -> said.put(m.question(), m.answer()));
+      matches.stream().filter(this::isGuess).map(Match::question).forEach(guessed::add);
+      if (matches.isEmpty() && !part.isBlank()) {
+        unclear.add(part.strip());
       }
     }
-    return new Heard(said, List.copyOf(unclear));
+    return new Heard(said, guessed, List.copyOf(unclear));
+  }
+
+  /** A line with the trade's other names for some details replaced by those of the cards. */
+  static String plain(String line) {
+    return BEAMS.matcher(TRACK.matcher(line).replaceAll("track")).replaceAll("beams");
+  }
+
+  private boolean isGuess(Match match) {
+    return match.score() == 1
+        && match.question().measures().isPresent()
+        && questions.indexOf(match.question()) >= numbered;
+  }
+
+  /** What a part says: one thing, or several behind one "no", as in "no edges or loops". */
+  private List<Match> matches(String part) {
+    Optional<Match> whole = part(part);
+    if (whole.isPresent()) {
+      return whole.stream().toList();
+    }
+    String[] pieces = part.split("(?i)\\s+(?:or|and|nor)\\s+");
+    String first = pieces[0].split("\\s+")[0].toLowerCase(Locale.ROOT);
+    String not = NOT.contains(first) ? first + " " : "";
+    List<Match> matches = new ArrayList<>();
+    for (int i = 0; i < pieces.length; i++) {
+      boolean denied = words(pieces[i]).stream().anyMatch(NOT::contains);
+      part(denied ? pieces[i] : not + pieces[i]).ifPresent(matches::add);
+    }
+    return matches.size() == pieces.length ? matches : List.of();
   }
 
   /** How well some words fit an answer. */
@@ -96,6 +139,9 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
 
   private Optional<Match> byWords(String part) {
     Set<String> words = words(part);
+    if (questions.stream().anyMatch(q -> words(q.id()).equals(words))) {
+      return Optional.empty(); // the name of a detail does not say how it is
+    }
     List<Match> matches = questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
     int best = matches.stream().mapToInt(Match::score).max().orElse(0);
     List<Match> firsts = matches.stream().filter(m -> m.score() == best).toList();
@@ -143,9 +189,10 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   private static Optional<Match> choice(SiteQuestion question, Set<String> words, int named) {
     Match best = null;
     boolean not = words.stream().anyMatch(NOT::contains);
+    Set<String> said = words.size() == 1 ? words : counted(words);
     boolean bare = words.size() == 1 && words.iterator().next().matches("[0-9./]+");
     for (Map.Entry<String, String> choice : question.choices().entrySet()) {
-      int shared = shared(words, words(choice.getKey() + " " + choice.getValue()));
+      int shared = shared(said, words(choice.getKey() + " " + choice.getValue()));
       int score = named == 0 && shared == words.size() && !bare ? 5 * shared : 0;
       if (named > 0 && not) {
         score = choice.getKey().equals(ABSENT) ? 10 * named + 5 : 0;
@@ -159,6 +206,12 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     return Optional.ofNullable(best);
   }
 
+  private static Set<String> counted(Set<String> words) {
+    return words.stream()
+        .map(w -> COUNTS.getOrDefault(w, w))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
   private static int shared(Set<String> some, Set<String> others) {
     return (int) some.stream().filter(others::contains).count();
   }
@@ -169,6 +222,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     String apart = text.replaceAll("(?<=\\d)(?=\\p{L})", " "); // 230V is 230 V
     Arrays.stream(apart.toLowerCase(Locale.ROOT).split("[^a-z0-9./]+"))
         .filter(w -> !w.isEmpty() && !SMALL.contains(w))
+        .map(w -> w.endsWith("ies") ? w.substring(0, w.length() - 3) + "y" : w)
         .map(w -> w.length() > 3 && w.endsWith("s") ? w.substring(0, w.length() - 1) : w)
         .forEach(words::add);
     return words;

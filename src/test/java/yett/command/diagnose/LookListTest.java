@@ -74,7 +74,7 @@ class LookListTest {
   void enter_says_that_all_is_ordinary_one_event_for_each_look() {
     typed.type("");
 
-    assertThat(typed.screen()).contains("Look-round: ", looks.get(0).ask(), looks.get(1).ask());
+    assertThat(typed.screen()).contains("Looks: ", looks.get(0).ask(), looks.get(1).ask());
     assertThat(fresh())
         .isEqualTo(
             looks.stream()
