@@ -1,12 +1,10 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.command.common.Words;
@@ -31,8 +29,7 @@ final class LookList {
   /** Remarks on looks of this round, made during an inspection. */
   private final List<Event> remarks = new ArrayList<>();
 
-  /** Ids of looks that were said to be out of the ordinary in a round that was left. */
-  private final Set<String> open = new HashSet<>();
+  private final OpenLooks open;
 
   /** Id of the place whose looks the person wants one at a time; empty for none. */
   private String singly = "";
@@ -45,6 +42,7 @@ final class LookList {
     this.sitting = sitting;
     this.wishes = wishes;
     this.views = views;
+    this.open = new OpenLooks(sitting);
     this.answers = new LookAnswers(sitting, wishes, views);
   }
 
@@ -64,7 +62,7 @@ final class LookList {
     boolean refused = false;
     remarks.clear();
     sitting.screen(views.round(round, moment));
-    comeBack(looks, said);
+    open.comeBack(looks, said);
     while (true) {
       String line =
           sitting.line(
@@ -118,7 +116,7 @@ final class LookList {
       }
       said.add(heard);
       if (sitting.moment() != moment) {
-        leave(looks, said);
+        open.leave(looks, said);
         return;
       }
       if (heard.complaints().isEmpty()) {
@@ -141,36 +139,13 @@ final class LookList {
       complete = answers.complete(moment, looks, said);
     } finally {
       if (!complete) {
-        leave(looks, said);
+        open.leave(looks, said);
       }
     }
     if (complete) {
-      looks.forEach(look -> open.remove(look.id()));
+      open.answered(looks);
       remarks.addAll(said.remarks(looks));
       record(moment, round, said.answers());
-    }
-  }
-
-  /** Keeps the words of a round that is left, and that the looks they belong to are open. */
-  private void leave(List<Check> looks, LooksSaid said) {
-    said.open(looks.size()).forEach(i -> open.add(looks.get(i).id()));
-    List<Event> words = said.remarks(looks);
-    if (!words.isEmpty()) {
-      sitting.record(words.toArray(Event[]::new));
-    }
-  }
-
-  /** Keeps looks open that were named before the round was left. */
-  private void comeBack(List<Check> looks, LooksSaid said) {
-    List<String> numbers = new ArrayList<>();
-    for (int i = 0; i < looks.size(); i++) {
-      if (open.contains(looks.get(i).id())) {
-        said.leaveOpen(i);
-        numbers.add(Integer.toString(i + 1));
-      }
-    }
-    if (!numbers.isEmpty()) {
-      sitting.say("Still to be answered: " + String.join(", ", numbers) + ".");
     }
   }
 

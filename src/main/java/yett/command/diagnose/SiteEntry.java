@@ -64,7 +64,7 @@ final class SiteEntry {
   private static Optional<SiteQuestion> named(String line, List<SiteQuestion> questions) {
     List<Integer> found =
         ListChoice.pick(
-            SiteLine.plain(line),
+            SiteWords.plain(line),
             questions.stream().map(SiteQuestion::id).toList(),
             questions.stream().map(SiteQuestion::name).toList());
     return found.size() == 1 ? Optional.of(questions.get(found.get(0))) : Optional.empty();

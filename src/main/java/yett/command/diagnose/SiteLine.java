@@ -1,7 +1,6 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
 import yett.interview.Answer;
@@ -28,22 +26,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   private static final Set<String> NOT = Set.of("no", "none", "without", "not");
   private static final String ABSENT = "none";
 
-  /** Words without meaning here. */
-  private static final Set<String> SMALL =
-      Set.of("a", "an", "the", "of", "at", "is", "it", "its", "by", "with", "has", "in", "on");
-
   private static final Pattern NUMBERED = Pattern.compile("(\\d{1,2})\\s*[:=]?\\s+(.+)");
-
-  private static final Pattern BEAMS =
-      Pattern.compile(
-          "(?i)\\b(?:photo[- ]?(?:eye|cell|beam)s?|electric eyes?|(?:light|safety) beams?)\\b");
-
-  private static final Pattern TRACK =
-      Pattern.compile("(?i)\\bv[- ]?(?:groove|shaped)?[- ]?(?:track|rail)\\b");
-
-  /** Numbers that people write for the words of an answer, such as "2 beams". */
-  private static final Map<String, String> COUNTS =
-      Map.of("1", "one", "2", "two", "3", "more", "4", "more");
 
   /** A comma between digits is a decimal comma. */
   private static final Pattern BETWEEN = Pattern.compile(";|(?<!\\d),|,(?!\\d)");
@@ -61,7 +44,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     Map<SiteQuestion, String> said = new LinkedHashMap<>();
     Set<SiteQuestion> guessed = new LinkedHashSet<>();
     List<String> unclear = new ArrayList<>();
-    for (String part : BETWEEN.split(plain(line))) {
+    for (String part : BETWEEN.split(SiteWords.plain(line))) {
       List<Match> matches = part.isBlank() ? List.of() : matches(part.strip());
       matches.forEach(m -> said.put(m.question(), m.answer()));
       matches.stream().filter(this::isGuess).map(Match::question).forEach(guessed::add);
@@ -70,11 +53,6 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
       }
     }
     return new Heard(said, guessed, List.copyOf(unclear));
-  }
-
-  /** A line with the trade's other names for some details replaced by those of the cards. */
-  static String plain(String line) {
-    return BEAMS.matcher(TRACK.matcher(line).replaceAll("track")).replaceAll("beams");
   }
 
   private boolean isGuess(Match match) {
@@ -94,7 +72,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     String not = NOT.contains(first) ? first + " " : "";
     List<Match> matches = new ArrayList<>();
     for (int i = 0; i < pieces.length; i++) {
-      boolean denied = words(pieces[i]).stream().anyMatch(NOT::contains);
+      boolean denied = SiteWords.of(pieces[i]).stream().anyMatch(NOT::contains);
       part(denied ? pieces[i] : not + pieces[i]).ifPresent(matches::add);
     }
     return matches.size() == pieces.length ? matches : List.of();
@@ -126,7 +104,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
           .filter(a -> isReading(question, a))
           .map(a -> new Match(question, a, 1));
     }
-    return choice(question, words(answer), 1);
+    return choice(question, SiteWords.of(answer), 1);
   }
 
   private static boolean isReading(SiteQuestion question, String text) {
@@ -138,8 +116,8 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   }
 
   private Optional<Match> byWords(String part) {
-    Set<String> words = words(part);
-    if (questions.stream().anyMatch(q -> words(q.id()).equals(words))) {
+    Set<String> words = SiteWords.of(part);
+    if (questions.stream().anyMatch(q -> SiteWords.of(q.id()).equals(words))) {
       return Optional.empty(); // the name of a detail does not say how it is
     }
     List<Match> matches = questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
@@ -150,7 +128,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   }
 
   private static Optional<Match> match(SiteQuestion question, String part, Set<String> words) {
-    int named = shared(words, words(question.id() + " " + question.name()));
+    int named = shared(words, SiteWords.of(question.id() + " " + question.name()));
     return question.measures().isPresent()
         ? reading(question, part).map(r -> new Match(question, r, 10 * named + 1))
         : choice(question, words, named);
@@ -174,11 +152,11 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
 
   /** The text before the name of a question at its end, as in "6.2 m free run". */
   private static String withoutName(SiteQuestion question, String text) {
-    Set<String> name = words(question.id() + " " + question.name());
+    Set<String> name = SiteWords.of(question.id() + " " + question.name());
     String left = text;
     while (left.indexOf(' ') > 0) {
       String last = left.substring(left.lastIndexOf(' ') + 1);
-      if (!name.containsAll(words(last))) {
+      if (!name.containsAll(SiteWords.of(last))) {
         break;
       }
       left = left.substring(0, left.lastIndexOf(' ')).strip();
@@ -189,10 +167,10 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   private static Optional<Match> choice(SiteQuestion question, Set<String> words, int named) {
     Match best = null;
     boolean not = words.stream().anyMatch(NOT::contains);
-    Set<String> said = words.size() == 1 ? words : counted(words);
+    Set<String> said = words.size() == 1 ? words : SiteWords.counted(words);
     boolean bare = words.size() == 1 && words.iterator().next().matches("[0-9./]+");
     for (Map.Entry<String, String> choice : question.choices().entrySet()) {
-      int shared = shared(said, words(choice.getKey() + " " + choice.getValue()));
+      int shared = shared(said, SiteWords.of(choice.getKey() + " " + choice.getValue()));
       int score = named == 0 && shared == words.size() && !bare ? 5 * shared : 0;
       if (named > 0 && not) {
         score = choice.getKey().equals(ABSENT) ? 10 * named + 5 : 0;
@@ -206,25 +184,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     return Optional.ofNullable(best);
   }
 
-  private static Set<String> counted(Set<String> words) {
-    return words.stream()
-        .map(w -> COUNTS.getOrDefault(w, w))
-        .collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
   private static int shared(Set<String> some, Set<String> others) {
     return (int) some.stream().filter(others::contains).count();
-  }
-
-  /** Words in small letters without a plural s. */
-  private static Set<String> words(String text) {
-    Set<String> words = new LinkedHashSet<>();
-    String apart = text.replaceAll("(?<=\\d)(?=\\p{L})", " "); // 230V is 230 V
-    Arrays.stream(apart.toLowerCase(Locale.ROOT).split("[^a-z0-9./]+"))
-        .filter(w -> !w.isEmpty() && !SMALL.contains(w))
-        .map(w -> w.endsWith("ies") ? w.substring(0, w.length() - 3) + "y" : w)
-        .map(w -> w.length() > 3 && w.endsWith("s") ? w.substring(0, w.length() - 1) : w)
-        .forEach(words::add);
-    return words;
   }
 }
