@@ -72,6 +72,7 @@ final class LookList {
       String text = line.strip().toLowerCase(Locale.ROOT);
       if (text.equals("one")) {
         singly = round.place().id();
+        open.leave(looks, said);
         return;
       }
       Matcher remark = REMARK.matcher(line.strip());
@@ -98,6 +99,7 @@ final class LookList {
       }
       if (wishes.grant(line)) {
         if (sitting.moment() != moment) {
+          open.leave(looks, said);
           return;
         }
         continue;
@@ -109,6 +111,7 @@ final class LookList {
       boolean elsewhere = isHeardElsewhere(looks, line, heard);
       if (elsewhere && !isNumbered(line)) {
         if (sitting.moment() != moment) {
+          open.leave(looks, said);
           return;
         }
         refused = true; // the words were about something, and nothing came of them

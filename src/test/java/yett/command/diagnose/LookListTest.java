@@ -178,6 +178,14 @@ class LookListTest {
   }
 
   @Test
+  void a_look_that_was_not_understood_is_still_open_after_a_request() {
+    typed.type("2x", "note it rains", "", "", "save");
+
+    assertThat(typed.screen()).contains("Still to be answered: 2.");
+    assertThat(answers()).isEmpty();
+  }
+
+  @Test
   void danger_denied_behind_a_number_leaves_the_look_to_be_answered() {
     typed.type("2 there is smoke coming out", "0", "", "", "save");
 
