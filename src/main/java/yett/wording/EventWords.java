@@ -24,7 +24,7 @@ record EventWords(Wording words) implements Event.Visitor<String> {
 
   @Override
   public String siteTaken(Event.SiteTaken event) {
-    return "a step";
+    return "the page with the gate as installed";
   }
 
   @Override
@@ -106,12 +106,12 @@ record EventWords(Wording words) implements Event.Visitor<String> {
 
   @Override
   public String reopened(Event.Reopened event) {
-    return "a step";
+    return "the choice to go on after a failed proof";
   }
 
   @Override
   public String kept(Event.Kept event) {
-    return "a step";
+    return "the word that two answers are both right";
   }
 
   @Override

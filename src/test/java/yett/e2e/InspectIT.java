@@ -37,12 +37,12 @@ class InspectIT {
     Path home = directory.resolve("cut");
     Pipe.Result first = yett(home, "0\n\n2b\nremark 1 a little sand\n\n", "inspect", "Net loft");
     assertThat(first.stdout())
-        .contains("Inspection for service", "Look-round: At the operator, cover on")
+        .contains("Inspection for service", "Looks: At the operator, cover on")
         .contains("Kept as a remark on 1");
     Pipe.Result list = yett(home, "", "cases");
     assertThat(list.stdout()).containsPattern("inspection for service, 9\\s+of");
     Pipe.Result again = yett(home, "", "resume", "1");
-    assertThat(again.stdout()).contains("9 of", "1 fail, 1 remark", "Look-round: Along the track");
+    assertThat(again.stdout()).contains("9 of", "1 fail, 1 remark", "Looks: Along the track");
   }
 
   @Test

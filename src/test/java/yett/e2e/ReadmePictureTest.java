@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class ReadmePictureTest {
   private static final Path PICTURE = Path.of("docs/figures/interview.svg");
-  private static final String FIRST = "Look-round: ";
+  private static final String FIRST = "Looks: ";
   private static final String LAST = "  Understood as: ";
 
   @TempDir private Path home;

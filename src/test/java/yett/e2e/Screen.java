@@ -27,7 +27,7 @@ record Screen(String text) {
     COMPLAINTS("Numbers"),
     HISTORY("0 for none, or numbers"),
     LOOKS("Enter if all are as listed"),
-    CAUTIONS("Press Enter when you have read these"),
+    CAUTIONS("Press Enter when you have read the cautions"),
     DISAGREEMENT("Number of the one to check again"),
     SET_UP("\"done\" when (all|it is done(>|, \\?))"),
     REPAIR("\"done\" when it is done, \"cannot\""),

@@ -71,7 +71,7 @@ class WordsIT {
           .as("after \"later\"")
           .isNotIn(Optional.of(first), Optional.of(second));
 
-      assertThat(visitor.say("back").text()).contains("Taken back.");
+      assertThat(visitor.say("back").text()).contains("Taken back: ");
       assertThat(visitor.checkId()).as("after \"back\"").isEqualTo(second);
       visitor.say("back");
       visitor.until(Screen.Kind.CHECK); // another one perhaps, as set-ups stay as they are
@@ -147,7 +147,7 @@ class WordsIT {
       visitor.until(Screen.Kind.CLOSE); // both supplies locked off, barred and signed
       assertThat(visitor.pty().transcript()).contains("Left out of use");
       assertThat(visitor.question().text()).contains("Hand over", "No time left today.");
-      assertThat(visitor.say("back").text()).contains("Taken back.");
+      assertThat(visitor.say("back").text()).contains("Taken back: ");
       visitor.until(Screen.Kind.CHECK); // after a look whether the gate stands as it was left
       visitor.pty().enter("save");
       assertThat(visitor.pty().waitForExit(Visitor.PATIENCE)).isZero();

@@ -112,7 +112,8 @@ public final class ListChoice {
   private static final Pattern NOT =
       Pattern.compile("\\b(?:no|not|none|never|nothing|nobody|neither|without|cannot)\\b|n't\\b");
 
-  private static boolean isNegated(String text) {
+  /** Whether a text says that something is not so. */
+  public static boolean isNegated(String text) {
     return NOT.matcher(text.replace('\u2019', '\'')).find();
   }
 

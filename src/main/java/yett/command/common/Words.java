@@ -107,7 +107,7 @@ public final class Words {
   public static String prompt(Check check) {
     return check
         .measures()
-        .map(m -> m.unitWord().isEmpty() ? "Reading" : "Reading in " + m.unitWord())
+        .map(m -> m.unitWord().isEmpty() ? "Reading" : "Reading (" + m.unitWord() + ")")
         .orElse("Answer");
   }
 }

@@ -2,38 +2,33 @@ package yett.command.diagnose;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
+import yett.command.common.ListChoice;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Moment;
 import yett.knowledge.Check;
+import yett.wording.Wording;
 
 /** Asks, one after the other, what each look of a round that is out of the ordinary shows. */
 record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
   /**
    * Asks for the outcomes that are still missing; false if a request led elsewhere.
    *
-   * @param said by position of the look; empty where the look is out of the ordinary and its
-   *     outcome is not known yet. The answers are added here
-   * @param besides words about a look, which become remarks; where the look is out of the ordinary
-   *     they match none of its answers, or several
+   * @param said the answers are added here
    */
-  boolean complete(
-      Moment moment,
-      List<Check> looks,
-      Map<Integer, Optional<Answer>> said,
-      Map<Integer, String> besides) {
+  boolean complete(Moment moment, List<Check> looks, LooksSaid said) {
     for (int i = 0; i < looks.size(); i++) {
       Check check = looks.get(i);
-      Optional<Answer> answer = said.getOrDefault(i, ordinary(moment, check));
-      if (answer.isEmpty() && besides.containsKey(i)) {
-        sitting.say(
-            (i + 1) + ": " + Words.quoted(besides.get(i)) + " is kept as a remark. Which is it?");
-      } else if (answer.isEmpty() && said.containsKey(i)) {
-        answer = other(check);
+      Optional<Answer> answer = said.answer(i);
+      if (answer.isEmpty() && said.words(i).isPresent()) {
+        answer = byWords(i + 1, check, said.words(i).get());
+      } else if (answer.isEmpty() && said.isTicked(i)) {
+        answer = said.isUnread(i) ? answer : other(check);
+      } else if (answer.isEmpty()) {
+        answer = ordinary(moment, check);
       }
       while (answer.isEmpty() || !new RareAnswer(sitting).isMeant(moment, check, answer.get())) {
         answer = outcome(moment, check);
@@ -41,9 +36,34 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
           return false;
         }
       }
-      said.put(i, answer);
+      said.put(i, answer.get());
     }
     return true;
+  }
+
+  /** Asks whether words that are none of the answers mean the likeliest of them. */
+  private Optional<Answer> byWords(int number, Check check, String words) {
+    String kept = number + ": " + Words.quoted(words) + " is kept as a remark.";
+    Optional<String> meant = meant(check, words);
+    if (meant.isEmpty()) {
+      sitting.say(kept + " Which is it?");
+      return Optional.empty();
+    }
+    String shown = check.ask() + " " + Wording.capital(Wording.meaning(check, meant.get())) + ".";
+    sitting.say(kept);
+    return new Choices(sitting).confirm(List.of(meant.get()), id -> shown).map(Answer.Chosen::new);
+  }
+
+  /**
+   * The outcome out of the ordinary that words about a look may mean: by their meaning, else the
+   * only one, unless the words deny what it says.
+   */
+  private Optional<String> meant(Check check, String words) {
+    Optional<String> byMeaning =
+        wishes.volunteered().outcome(check, words).filter(id -> check.indexOf(id) > 0);
+    boolean denied =
+        ListChoice.isNegated(words) && !ListChoice.isNegated(check.outcomes().get(1).text());
+    return byMeaning.or(() -> denied ? Optional.empty() : other(check).flatMap(Answer::choice));
   }
 
   /** The ordinary answer, where nothing was said and it may be taken for granted. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.command.common.Words;
@@ -15,7 +14,10 @@ import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Check;
 
-/** Asks a round of looks: Enter says that all looks are ordinary, numbers say which are not. */
+/**
+ * Asks a round of looks: Enter says that all looks are ordinary, numbers say which are not. Enter
+ * never does so for a look that was named, nor after a line that could not be read.
+ */
 final class LookList {
   private static final Pattern REMARK = Pattern.compile("(?i)remark\\s+(\\d{1,2})\\s+(\\S.*)");
 
@@ -26,6 +28,8 @@ final class LookList {
 
   /** Remarks on looks of this round, made during an inspection. */
   private final List<Event> remarks = new ArrayList<>();
+
+  private final OpenLooks open;
 
   /** Id of the place whose looks the person wants one at a time; empty for none. */
   private String singly = "";
@@ -38,6 +42,7 @@ final class LookList {
     this.sitting = sitting;
     this.wishes = wishes;
     this.views = views;
+    this.open = new OpenLooks(sitting);
     this.answers = new LookAnswers(sitting, wishes, views);
   }
 
@@ -53,15 +58,21 @@ final class LookList {
   void ask(Step.LookRound round) {
     Moment moment = sitting.moment();
     List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
-    Map<Integer, Optional<Answer>> said = new TreeMap<>();
-    Map<Integer, String> besides = new TreeMap<>();
+    LooksSaid said = new LooksSaid();
+    boolean refused = false;
     remarks.clear();
     sitting.screen(views.round(round, moment));
+    open.comeBack(looks, said);
     while (true) {
-      String line = sitting.line("Enter if all are as listed, or the numbers that are not");
+      String line =
+          sitting.line(
+              refused
+                  ? "The numbers that differ, or 0 if all others are as listed"
+                  : "Enter if all are as listed, or the numbers that are not");
       String text = line.strip().toLowerCase(Locale.ROOT);
       if (text.equals("one")) {
         singly = round.place().id();
+        open.leave(looks, said);
         return;
       }
       Matcher remark = REMARK.matcher(line.strip());
@@ -88,31 +99,56 @@ final class LookList {
       }
       if (wishes.grant(line)) {
         if (sitting.moment() != moment) {
+          open.leave(looks, said);
           return;
         }
         continue;
       }
-      RoundLine.Heard heard = RoundLine.read(looks, line);
-      if (isHeardElsewhere(looks, line, heard)) {
+      if (refused && text.isEmpty()) {
+        continue; // what could not be read may have been out of the ordinary
+      }
+      RoundLine.Heard heard = RoundLine.read(looks, text.equals("0") ? "" : line);
+      boolean elsewhere = isHeardElsewhere(looks, line, heard);
+      if (elsewhere && !isNumbered(line)) {
         if (sitting.moment() != moment) {
+          open.leave(looks, said);
           return;
         }
+        refused = true; // the words were about something, and nothing came of them
         continue;
       }
-      said.putAll(heard.said());
-      besides.keySet().removeAll(heard.said().keySet());
-      besides.putAll(heard.remarks());
-      if (heard.complaints().isEmpty()) {
-        if (answers.complete(moment, looks, said, besides)) {
-          besides.forEach((i, words) -> remarks.add(remark(looks.get(i), words)));
-          record(moment, round, said);
-        }
+      said.add(heard);
+      if (sitting.moment() != moment) {
+        open.leave(looks, said);
         return;
       }
+      if (heard.complaints().isEmpty()) {
+        finish(moment, round, said);
+        return;
+      }
+      refused = true;
       heard.complaints().forEach(sitting::say);
       sitting.say(
-          (said.isEmpty() ? "" : "So far: " + views.soFar(looks, said) + ". ")
-              + "Type the rest, or press Enter if all others are as listed.");
+          (said.answers().isEmpty() ? "" : "So far: " + views.soFar(looks, said.answers()) + ". ")
+              + "Type the rest, or 0 if all others are as listed.");
+    }
+  }
+
+  /** Asks what is missing of the looks, and stores them unless a request leads elsewhere. */
+  private void finish(Moment moment, Step.LookRound round, LooksSaid said) {
+    List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
+    boolean complete = false;
+    try {
+      complete = answers.complete(moment, looks, said);
+    } finally {
+      if (!complete) {
+        open.leave(looks, said);
+      }
+    }
+    if (complete) {
+      open.answered(looks);
+      remarks.addAll(said.remarks(looks));
+      record(moment, round, said.answers());
     }
   }
 
@@ -132,9 +168,13 @@ final class LookList {
     return new Event.Noted(words, Optional.of(look.id()));
   }
 
+  private static boolean isNumbered(String line) {
+    return line.strip().matches("[?-]?\\s*\\d.*");
+  }
+
   /** Hears words that answer no look, or share only one word with an outcome; false if none fit. */
   private boolean isHeardElsewhere(List<Check> looks, String line, RoundLine.Heard heard) {
-    boolean numbered = line.strip().matches("[?-]?\\s*\\d.*");
+    boolean numbered = isNumbered(line);
     String words =
         numbered ? line.replaceAll("[?-]?\\d+[a-z]?\\b|[,;]", " ").strip() : line.strip();
     boolean answers = numbered && heard.complaints().isEmpty();

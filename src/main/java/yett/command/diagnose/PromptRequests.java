@@ -153,8 +153,9 @@ public final class PromptRequests {
       sitting.say("There is nothing to take back.");
       return;
     }
+    String what = TakenBack.words(sitting.moment(), sitting.base(), last);
     sitting.record(last.stream().map(Event.Retracted::new).toArray(Event[]::new));
-    sitting.say("Taken back.");
+    sitting.say("Taken back: " + what);
   }
 
   private void note(String words) {

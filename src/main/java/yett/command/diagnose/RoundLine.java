@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.command.common.HeardAnswer;
@@ -28,8 +30,15 @@ final class RoundLine {
   private final Map<Integer, Optional<Answer>> said = new LinkedHashMap<>();
   private final List<String> complaints = new ArrayList<>();
   private final Map<Integer, String> remarks = new LinkedHashMap<>();
+  private final Set<Integer> unread = new TreeSet<>();
+  private final List<String> strays = new ArrayList<>();
   private Map<Integer, Optional<Answer>> part = Map.of();
   private Optional<Integer> look = Optional.empty();
+
+  /** The look that this part names last, and that of the part before: its words may go on. */
+  private Optional<Integer> named = Optional.empty();
+
+  private Optional<Integer> earlier = Optional.empty();
 
   private RoundLine(List<Check> looks) {
     this.looks = looks;
@@ -41,9 +50,16 @@ final class RoundLine {
    * @param complaints about the parts of the line that could not be read; these parts are ignored
    * @param remarks words about a look that say more than its answer, by position; also words that
    *     match none of its answers, or several
+   * @param unread positions of looks that the parts that could not be read named; nothing is taken
+   *     for granted of them
+   * @param strays words that belong to none of the looks
    */
   record Heard(
-      Map<Integer, Optional<Answer>> said, List<String> complaints, Map<Integer, String> remarks) {}
+      Map<Integer, Optional<Answer>> said,
+      List<String> complaints,
+      Map<Integer, String> remarks,
+      Set<Integer> unread,
+      List<String> strays) {}
 
   static Heard read(List<Check> looks, String line) {
     RoundLine reader = new RoundLine(looks);
@@ -55,7 +71,12 @@ final class RoundLine {
     for (String part : text.split("[,;]")) {
       reader.part(part.strip());
     }
-    return new Heard(reader.said, List.copyOf(reader.complaints), reader.remarks);
+    return new Heard(
+        reader.said,
+        List.copyOf(reader.complaints),
+        reader.remarks,
+        reader.unread,
+        List.copyOf(reader.strays));
   }
 
   /** Reads one part of the line; it counts whole or not at all. */
@@ -65,6 +86,7 @@ final class RoundLine {
     }
     part = new LinkedHashMap<>();
     look = Optional.empty();
+    named = Optional.empty();
     List<String> words = new ArrayList<>();
     Optional<String> wrong = Optional.empty();
     for (String word : text.split("\\s+")) {
@@ -78,9 +100,12 @@ final class RoundLine {
     wrong = wrong.or(() -> words(words));
     if (wrong.isEmpty()) {
       said.putAll(part);
+      unread.removeAll(part.keySet());
     } else {
       complaints.add(wrong.get());
+      unread.addAll(part.keySet());
     }
+    earlier = wrong.isEmpty() && part.size() == 1 ? named : Optional.empty();
   }
 
   private Optional<String> number(Matcher number) {
@@ -98,6 +123,8 @@ final class RoundLine {
     }
     if (!letter.isEmpty()) {
       look = Optional.empty();
+      named = Optional.of(from - 1);
+      part.putIfAbsent(from - 1, Optional.empty());
       return sign.isEmpty()
           ? letter(from - 1, letter)
           : Optional.of("\"" + number.group() + "\" is not understood: type " + sign + from + ".");
@@ -112,6 +139,7 @@ final class RoundLine {
           });
     }
     look = sign.isEmpty() && from == to ? Optional.of(from - 1) : Optional.empty();
+    named = look;
     return Optional.empty();
   }
 
@@ -151,19 +179,38 @@ final class RoundLine {
     Optional<Integer> position = look;
     look = Optional.empty();
     if (position.isEmpty()) {
-      SaidOfLooks found = SaidOfLooks.hear(looks, text);
-      found.answer().ifPresent(a -> part.put(found.look(), Optional.of(a)));
-      return found.complaint();
+      return unnumbered(text);
     }
-    HeardAnswer heard = LookAnswers.of(looks.get(position.get()), text);
+    Check check = looks.get(position.get());
+    HeardAnswer heard = LookAnswers.of(check, text);
+    boolean whole = isWhole(check, heard.answer(), text);
+    part.put(position.get(), heard.answer().filter(a -> whole || !isOrdinary(check, a)));
     if (heard.answer().isEmpty() && text.matches("[a-z]")) { // a slip, not a remark
       return Optional.of((position.get() + 1) + ": " + heard.complaint());
     }
-    part.put(position.get(), heard.answer());
-    if (!isWhole(looks.get(position.get()), heard.answer(), text)) {
+    if (!whole) {
       remarks.put(position.get(), text);
     }
     return Optional.empty();
+  }
+
+  /** Reads words that answer a look by themselves, or go on with those of the part before. */
+  private Optional<String> unnumbered(String text) {
+    SaidOfLooks found = SaidOfLooks.hear(looks, text);
+    found.answer().ifPresent(a -> part.put(found.look(), Optional.of(a)));
+    if (found.complaint().isPresent() && earlier.isPresent()) {
+      named = earlier;
+      part.put(named.get(), said.get(named.get()));
+      remarks.merge(named.get(), text, (one, more) -> one + ", " + more);
+      return Optional.empty();
+    }
+    found.complaint().ifPresent(c -> strays.add(text));
+    return found.complaint();
+  }
+
+  /** Nobody numbers a look to say in other words that it is as usual; that is asked. */
+  private static boolean isOrdinary(Check check, Answer answer) {
+    return answer.choice().filter(id -> check.indexOf(id) == 0).isPresent();
   }
 
   /** Whether an answer says all that was typed. */

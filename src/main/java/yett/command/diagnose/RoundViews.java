@@ -41,8 +41,7 @@ class RoundViews {
   List<Block> round(Step.LookRound round, Moment moment) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        Block.heading(
-            "Look-round: " + round.place().name() + " · " + Figures.minutes(round.minutes())));
+        Block.heading("Looks: " + round.place().name() + " · " + Figures.minutes(round.minutes())));
     blocks.add(Block.paragraph(Text.dim(why(round.first(), moment))));
     blocks.addAll(cautions.written(round.cautions()));
     List<Block.Item> items = new ArrayList<>();
@@ -76,7 +75,7 @@ class RoundViews {
             .collect(Collectors.joining("; "));
     String occasion = StepWords.occasion(first.occasion());
     return (occasion.isEmpty() ? "" : Wording.capital(occasion) + ". ")
-        + (causes.isEmpty() ? "A usual result narrows the search." : "Bears on: " + causes + ".");
+        + (causes.isEmpty() ? "A usual result narrows the search." : "Can show: " + causes + ".");
   }
 
   /** How to look: for one look of the round, or for all. */

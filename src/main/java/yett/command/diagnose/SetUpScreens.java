@@ -38,9 +38,9 @@ final class SetUpScreens {
       sitting.screen(sitting.views().entering(step));
       OptionalInt read =
           questions.word(
-              "Press Enter when you have read these",
+              "Press Enter when you have read the cautions",
               List.of(""),
-              "Press Enter once you have read the cautions; save stops here.");
+              "Press Enter to go on once you have read them; save stops here.");
       if (read.isEmpty()) {
         return;
       }

@@ -44,21 +44,42 @@ final class SiteEntry {
   boolean change(String line, List<SiteQuestion> page) {
     SiteLine.Heard heard = new SiteLine(inOrder(page), page.size()).read(line);
     if (!heard.said().isEmpty()) {
-      heard.said().forEach(this::answer);
-      tell(List.copyOf(heard.said().keySet()));
-      heard.unclear().forEach(part -> sitting.say(Words.quoted(part) + " is not understood."));
+      List<SiteQuestion> meant =
+          heard.said().keySet().stream()
+              .filter(q -> !heard.guessed().contains(q) || isMeant(q, heard.said().get(q)))
+              .toList();
+      meant.forEach(q -> answer(q, heard.said().get(q)));
+      if (!meant.isEmpty()) {
+        tell(meant);
+      }
+      heard.unclear().forEach(this::askWhatIsNamed);
       return true;
     }
-    List<SiteQuestion> named = line.strip().matches("\\d+") ? page : questions();
+    Optional<SiteQuestion> named = named(line, line.strip().matches("\\d+") ? page : questions());
+    named.ifPresent(this::ask);
+    return named.isPresent();
+  }
+
+  /** The only one of these questions that a line names. */
+  private static Optional<SiteQuestion> named(String line, List<SiteQuestion> questions) {
     List<Integer> found =
         ListChoice.pick(
-            line,
-            named.stream().map(SiteQuestion::id).toList(),
-            named.stream().map(SiteQuestion::name).toList());
-    if (found.size() == 1) {
-      ask(named.get(found.get(0)));
-    }
-    return found.size() == 1;
+            SiteWords.plain(line),
+            questions.stream().map(SiteQuestion::id).toList(),
+            questions.stream().map(SiteQuestion::name).toList());
+    return found.size() == 1 ? Optional.of(questions.get(found.get(0))) : Optional.empty();
+  }
+
+  /** Asks for the detail that a part of a line names without saying how it is. */
+  private void askWhatIsNamed(String part) {
+    named(part, questions())
+        .ifPresentOrElse(this::ask, () -> sitting.say(Words.quoted(part) + " is not understood."));
+  }
+
+  /** Whether a reading without a name, such as "1c", is meant for a detail nobody asked for. */
+  private boolean isMeant(SiteQuestion question, String answer) {
+    String shown = question.name() + ": " + question.said(answer) + ".";
+    return new Choices(sitting).confirm(List.of(question), q -> shown).isPresent();
   }
 
   /**

@@ -1,7 +1,6 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,10 +26,6 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   private static final Set<String> NOT = Set.of("no", "none", "without", "not");
   private static final String ABSENT = "none";
 
-  /** Words without meaning here. */
-  private static final Set<String> SMALL =
-      Set.of("a", "an", "the", "of", "at", "is", "it", "its", "by", "with", "has", "in", "on");
-
   private static final Pattern NUMBERED = Pattern.compile("(\\d{1,2})\\s*[:=]?\\s+(.+)");
 
   /** A comma between digits is a decimal comma. */
@@ -40,21 +35,47 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
    * What a line says.
    *
    * @param said question to its answer
+   * @param guessed of these, readings without a name that fit no question of the page
    * @param unclear parts of the line that mean nothing, or more than one thing
    */
-  record Heard(Map<SiteQuestion, String> said, List<String> unclear) {}
+  record Heard(Map<SiteQuestion, String> said, Set<SiteQuestion> guessed, List<String> unclear) {}
 
   Heard read(String line) {
     Map<SiteQuestion, String> said = new LinkedHashMap<>();
+    Set<SiteQuestion> guessed = new LinkedHashSet<>();
     List<String> unclear = new ArrayList<>();
-    for (String part : BETWEEN.split(line)) {
-      if (!part.isBlank()) {
-        part(part.strip())
-            .ifPresentOrElse(
-                m -> said.put(m.question(), m.answer()), () -> unclear.add(part.strip()));
+    for (String part : BETWEEN.split(SiteWords.plain(line))) {
+      List<Match> matches = part.isBlank() ? List.of() : matches(part.strip());
+      matches.forEach(m -> said.put(m.question(), m.answer()));
+      matches.stream().filter(this::isGuess).map(Match::question).forEach(guessed::add);
+      if (matches.isEmpty() && !part.isBlank()) {
+        unclear.add(part.strip());
       }
     }
-    return new Heard(said, List.copyOf(unclear));
+    return new Heard(said, guessed, List.copyOf(unclear));
+  }
+
+  private boolean isGuess(Match match) {
+    return match.score() == 1
+        && match.question().measures().isPresent()
+        && questions.indexOf(match.question()) >= numbered;
+  }
+
+  /** What a part says: one thing, or several behind one "no", as in "no edges or loops". */
+  private List<Match> matches(String part) {
+    Optional<Match> whole = part(part);
+    if (whole.isPresent()) {
+      return whole.stream().toList();
+    }
+    String[] pieces = part.split("(?i)\\s+(?:or|and|nor)\\s+");
+    String first = pieces[0].split("\\s+")[0].toLowerCase(Locale.ROOT);
+    String not = NOT.contains(first) ? first + " " : "";
+    List<Match> matches = new ArrayList<>();
+    for (int i = 0; i < pieces.length; i++) {
+      boolean denied = SiteWords.of(pieces[i]).stream().anyMatch(NOT::contains);
+      part(denied ? pieces[i] : not + pieces[i]).ifPresent(matches::add);
+    }
+    return matches.size() == pieces.length ? matches : List.of();
   }
 
   /** How well some words fit an answer. */
@@ -83,7 +104,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
           .filter(a -> isReading(question, a))
           .map(a -> new Match(question, a, 1));
     }
-    return choice(question, words(answer), 1);
+    return choice(question, SiteWords.of(answer), 1);
   }
 
   private static boolean isReading(SiteQuestion question, String text) {
@@ -95,7 +116,10 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   }
 
   private Optional<Match> byWords(String part) {
-    Set<String> words = words(part);
+    Set<String> words = SiteWords.of(part);
+    if (questions.stream().anyMatch(q -> SiteWords.of(q.id()).equals(words))) {
+      return Optional.empty(); // the name of a detail does not say how it is
+    }
     List<Match> matches = questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
     int best = matches.stream().mapToInt(Match::score).max().orElse(0);
     List<Match> firsts = matches.stream().filter(m -> m.score() == best).toList();
@@ -104,7 +128,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   }
 
   private static Optional<Match> match(SiteQuestion question, String part, Set<String> words) {
-    int named = shared(words, words(question.id() + " " + question.name()));
+    int named = shared(words, SiteWords.of(question.id() + " " + question.name()));
     return question.measures().isPresent()
         ? reading(question, part).map(r -> new Match(question, r, 10 * named + 1))
         : choice(question, words, named);
@@ -128,11 +152,11 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
 
   /** The text before the name of a question at its end, as in "6.2 m free run". */
   private static String withoutName(SiteQuestion question, String text) {
-    Set<String> name = words(question.id() + " " + question.name());
+    Set<String> name = SiteWords.of(question.id() + " " + question.name());
     String left = text;
     while (left.indexOf(' ') > 0) {
       String last = left.substring(left.lastIndexOf(' ') + 1);
-      if (!name.containsAll(words(last))) {
+      if (!name.containsAll(SiteWords.of(last))) {
         break;
       }
       left = left.substring(0, left.lastIndexOf(' ')).strip();
@@ -143,9 +167,10 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   private static Optional<Match> choice(SiteQuestion question, Set<String> words, int named) {
     Match best = null;
     boolean not = words.stream().anyMatch(NOT::contains);
+    Set<String> said = words.size() == 1 ? words : SiteWords.counted(words);
     boolean bare = words.size() == 1 && words.iterator().next().matches("[0-9./]+");
     for (Map.Entry<String, String> choice : question.choices().entrySet()) {
-      int shared = shared(words, words(choice.getKey() + " " + choice.getValue()));
+      int shared = shared(said, SiteWords.of(choice.getKey() + " " + choice.getValue()));
       int score = named == 0 && shared == words.size() && !bare ? 5 * shared : 0;
       if (named > 0 && not) {
         score = choice.getKey().equals(ABSENT) ? 10 * named + 5 : 0;
@@ -161,16 +186,5 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
 
   private static int shared(Set<String> some, Set<String> others) {
     return (int) some.stream().filter(others::contains).count();
-  }
-
-  /** Words in small letters without a plural s. */
-  private static Set<String> words(String text) {
-    Set<String> words = new LinkedHashSet<>();
-    String apart = text.replaceAll("(?<=\\d)(?=\\p{L})", " "); // 230V is 230 V
-    Arrays.stream(apart.toLowerCase(Locale.ROOT).split("[^a-z0-9./]+"))
-        .filter(w -> !w.isEmpty() && !SMALL.contains(w))
-        .map(w -> w.length() > 3 && w.endsWith("s") ? w.substring(0, w.length() - 1) : w)
-        .forEach(words::add);
-    return words;
   }
 }

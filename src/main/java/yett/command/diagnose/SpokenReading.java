@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
@@ -21,32 +22,75 @@ import yett.wording.Wording;
  * @param checks those that can have such a reading
  */
 record SpokenReading(String typed, String words, List<Check> checks) {
-  /** The first and longest part of a line that any check can read; empty if there is none. */
+  /** A number that is followed by another one, as in "24 to 27 V". */
+  private static final Pattern TO = Pattern.compile("(?i)to|and|or|-|\u2013|\u2014|\\.\\.+");
+
+  /**
+   * The only reading of a line that has a unit, else the first number that any check can read;
+   * empty if there is none.
+   */
   static Optional<SpokenReading> of(String line, RuleBase base) {
-    List<Check> measured = base.ordinaryChecks().filter(c -> c.measured() && !c.danger()).toList();
-    List<String> tokens = Arrays.asList(line.strip().split("\\s+"));
-    for (int from = 0; from < tokens.size(); from++) {
-      if (!tokens.get(from).matches("[-+]?[.,]?\\d.*|(?i:between)")) {
-        continue;
-      }
-      for (int to = tokens.size(); to > from; to--) {
-        String typed = String.join(" ", tokens.subList(from, to));
-        String words =
-            Stream.concat(
-                    tokens.subList(0, from).stream(), tokens.subList(to, tokens.size()).stream())
-                .collect(Collectors.joining(" "));
-        boolean unit = typed.matches(".*[^\\d.,+\\-/\\s].*");
-        if (!unit && words.isEmpty()) {
-          continue; // a bare number is an answer, or a slip
-        }
-        List<Check> fit = new ArrayList<>(measured);
-        fit.removeIf(c -> single(c, typed).isEmpty() && range(c, typed).isEmpty());
-        if (!fit.isEmpty()) {
-          return Optional.of(new SpokenReading(typed, words, List.copyOf(fit)));
-        }
+    List<SpokenReading> all = all(line, base);
+    return all.stream()
+        .filter(SpokenReading::hasUnit)
+        .findFirst()
+        .or(() -> all.stream().filter(r -> !r.words().isEmpty()).findFirst());
+  }
+
+  /** The readings of a line that gives several, as typed; empty if it gives one or none. */
+  static List<String> several(String line, RuleBase base) {
+    List<SpokenReading> all = all(line, base);
+    List<String> several = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      boolean range = i + 1 < all.size() && all.get(i).isBefore(all.get(i + 1), line);
+      if (all.get(i).hasUnit() || range) {
+        several.add(all.get(i).typed());
       }
     }
-    return Optional.empty();
+    return several.size() > 1 ? several : List.of();
+  }
+
+  /** The parts of a line that any check can read, each as long as possible. */
+  private static List<SpokenReading> all(String line, RuleBase base) {
+    List<Check> measured = base.ordinaryChecks().filter(c -> c.measured() && !c.danger()).toList();
+    List<String> tokens = Arrays.asList(line.strip().split("[\\s;]+|,\\s+"));
+    List<SpokenReading> all = new ArrayList<>();
+    int from = 0;
+    while (from < tokens.size()) {
+      int to = tokens.get(from).matches("[-+]?[.,]?\\d.*|(?i:between)") ? tokens.size() : from;
+      List<Check> fit = List.of();
+      while (to > from && fit.isEmpty()) {
+        String typed = String.join(" ", tokens.subList(from, to));
+        fit =
+            measured.stream()
+                .filter(c -> single(c, typed).isPresent() || range(c, typed).isPresent())
+                .toList();
+        to -= fit.isEmpty() ? 1 : 0;
+      }
+      if (!fit.isEmpty()) {
+        all.add(
+            new SpokenReading(
+                String.join(" ", tokens.subList(from, to)),
+                Stream.concat(
+                        tokens.subList(0, from).stream(),
+                        tokens.subList(to, tokens.size()).stream())
+                    .collect(Collectors.joining(" ")),
+                fit));
+      }
+      from = Math.max(from + 1, to);
+    }
+    return all;
+  }
+
+  private boolean hasUnit() {
+    return typed.matches(".*[^\\d.,+\\-/\\s].*");
+  }
+
+  /** Whether only "to" or the like stands between the two. */
+  private boolean isBefore(SpokenReading next, String line) {
+    int end = line.indexOf(typed) + typed.length();
+    int begin = line.indexOf(next.typed(), end);
+    return begin >= 0 && TO.matcher(line.substring(end, begin).strip()).matches();
   }
 
   private static Optional<Answer> single(Check check, String typed) {

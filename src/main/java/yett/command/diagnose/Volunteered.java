@@ -70,6 +70,7 @@ public final class Volunteered {
   public boolean hear(String line) {
     boolean telling =
         !(sitting.moment().step() instanceof Step.AskDangers)
+            && !isOfGate(line)
             && line.codePoints().filter(Character::isLetter).count() >= 1
             && line.strip().length() >= 4
             && !isPrompted(line);
@@ -81,6 +82,13 @@ public final class Volunteered {
       return true;
     }
     return taken;
+  }
+
+  /** Whether the gate is being described; then "24 V battery" is no measurement. */
+  private boolean isOfGate(String line) {
+    return sitting.moment().step() instanceof Step.AskSite
+        && SpokenReading.of(line, sitting.base()).isPresent()
+        && !isDanger(line);
   }
 
   /**
@@ -109,6 +117,14 @@ public final class Volunteered {
             && heard.things().stream().noneMatch(t -> t.card().equals(check.id()));
   }
 
+  /** The outcome of a check that words about it probably mean. */
+  Optional<String> outcome(Check check, String words) {
+    return tellings().hear(words).things().stream()
+        .filter(t -> t.kind() == Thing.Kind.OUTCOME && t.card().equals(check.id()))
+        .map(Thing::outcome)
+        .findFirst();
+  }
+
   boolean isDanger(String words) {
     return !tellings().hear(words).dangers().isEmpty();
   }
@@ -122,6 +138,15 @@ public final class Volunteered {
 
   /** Asks what the words mean; returns false if nothing is understood from them. */
   private boolean take(String words) {
+    List<String> readings = SpokenReading.several(words, sitting.base());
+    if (!readings.isEmpty() && !isDanger(words)) {
+      keep(words);
+      sitting.say(
+          "These are several readings: "
+              + String.join(", ", readings)
+              + ". They are kept as a note. Tell one at a time, with what was measured.");
+      return true;
+    }
     Optional<SpokenReading> reading = SpokenReading.of(words, sitting.base());
     if (reading.isPresent() && read(reading.get())) {
       return true;

@@ -133,7 +133,7 @@ final class ExerciseWork {
             .entering(
                 new Step.Enter(
                     setUp, base.cautionsFor(setUp.hazards()), Purpose.of(Purpose.Kind.OPEN))));
-    line("Press Enter when you have read these");
+    line("Press Enter when you have read the cautions");
     console.show(Block.numbered(setUp.enter()));
     if (done()) {
       bench.enter(setUp);

@@ -45,7 +45,7 @@ class CheckListTest extends TechniciansCase {
 
   @Test
   void why_is_answered_at_the_list() {
-    assertThat(typed("checks", "why")).doesNotContain("Type a number").contains("Bears on:");
+    assertThat(typed("checks", "why")).doesNotContain("Type a number").contains("Can show:");
   }
 
   @Test

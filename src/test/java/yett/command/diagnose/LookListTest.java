@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
 import yett.interview.Event;
+import yett.interview.Occasion;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
@@ -73,7 +74,7 @@ class LookListTest {
   void enter_says_that_all_is_ordinary_one_event_for_each_look() {
     typed.type("");
 
-    assertThat(typed.screen()).contains("Look-round: ", looks.get(0).ask(), looks.get(1).ask());
+    assertThat(typed.screen()).contains("Looks: ", looks.get(0).ask(), looks.get(1).ask());
     assertThat(fresh())
         .isEqualTo(
             looks.stream()
@@ -132,8 +133,63 @@ class LookListTest {
         .contains("So far: 1 cannot tell.");
 
     typed.type("?1, quixotic", "");
+    assertThat(answers()).isEmpty();
+
+    typed.type("?1, quixotic", "0");
     assertThat(answers().get(looks.get(0).id())).isEqualTo(new Answer.CannotTell());
     assertThat(answers().get(looks.get(1).id())).isEqualTo(ordinary(1));
+    assertThat(fresh()).contains(new Event.Noted("quixotic"));
+  }
+
+  @Test
+  void nought_says_that_none_is_out_of_the_ordinary() {
+    typed.type("0");
+
+    assertThat(answers().values()).hasSameSizeAs(looks);
+    assertThat(typed.screen()).contains("Understood as: all as usual");
+  }
+
+  /** A letter that the look does not have, or a number that no look has. */
+  @ParameterizedTest
+  @ValueSource(strings = {"2x", "2 x", "?2b", "2 19", "2x, 2 q"})
+  void a_look_that_was_named_and_not_understood_is_never_taken_as_ordinary(String line) {
+    typed.type(line, "", "");
+    assertThat(answers()).isEmpty();
+
+    typed.type(line, "0", "b", "yes", "save");
+    assertThat(answers().get(looks.get(1).id())).isEqualTo(outcome(1, 1));
+  }
+
+  @Test
+  void enter_is_no_answer_to_a_look_that_is_asked_alone() {
+    typed.type("2 mauve and crooked", "", "", "save");
+
+    assertThat(answers()).isEmpty();
+    assertThat(fresh())
+        .contains(new Event.Noted("mauve and crooked", Optional.of(looks.get(1).id())));
+  }
+
+  @Test
+  void a_look_left_open_by_a_request_is_still_open_when_its_round_comes_back() {
+    typed.type("2 mauve and crooked", "note it rains", "", "b", "yes", "save");
+
+    assertThat(typed.screen()).contains("Still to be answered: 2.");
+    assertThat(answers().get(looks.get(1).id())).isEqualTo(outcome(1, 1));
+  }
+
+  @Test
+  void a_look_that_was_not_understood_is_still_open_after_a_request() {
+    typed.type("2x", "note it rains", "", "", "save");
+
+    assertThat(typed.screen()).contains("Still to be answered: 2.");
+    assertThat(answers()).isEmpty();
+  }
+
+  @Test
+  void danger_denied_behind_a_number_leaves_the_look_to_be_answered() {
+    typed.type("2 there is smoke coming out", "0", "", "", "save");
+
+    assertThat(answers()).isEmpty();
   }
 
   @ParameterizedTest
@@ -195,6 +251,8 @@ class LookListTest {
   void back_takes_the_whole_round_back() {
     typed.type("", "back");
 
+    assertThat(typed.screen())
+        .contains("Taken back: the round of looks: ", " (" + looks.size() + " answers).");
     assertThat(fresh().stream().filter(Event.Retracted.class::isInstance)).hasSameSizeAs(looks);
     assertThat(round().orElseThrow().looks().stream().map(Step.Ask::check)).isEqualTo(looks);
   }
@@ -204,5 +262,55 @@ class LookListTest {
     typed.type("", "correct", looks.get(1).id(), "2", "save");
 
     assertThat(fresh().stream().filter(Event.Corrected.class::isInstance)).hasSize(1);
+  }
+
+  /** A round of these looks, at which the lines are typed. */
+  private void round(List<String> checks, String... lines) {
+    try (OpenCase open = typed.open()) {
+      Sitting sitting = typed.sitting(open, lines);
+      List<Step.Ask> asks =
+          checks.stream()
+              .map(Shipped.BASE.checks()::get)
+              .map(
+                  c ->
+                      new Step.Ask(
+                          c,
+                          List.of(),
+                          Optional.empty(),
+                          Optional.empty(),
+                          Occasion.of(Occasion.Kind.WORTH)))
+              .toList();
+      Step.LookRound round =
+          new Step.LookRound(asks.get(0).check().place().orElseThrow(), asks, List.of(), List.of());
+      new LookList(sitting, new PromptRequests(sitting)).ask(round);
+    }
+  }
+
+  /** Whatever is found set is a yes, in whatever words; it is asked back, and the words stay. */
+  @Test
+  void words_about_a_look_of_two_answers_are_asked_back_as_the_one_that_is_not_ordinary() {
+    String words = "the toggle switch in the guardhouse is set to hold open";
+    round(List.of("held-devices"), "1 " + words, "", "yes", "yes");
+
+    assertThat(typed.screen()).contains("is kept as a remark.", "Yes, one is. Right?");
+    assertThat(answers()).isEqualTo(Map.of("held-devices", new Answer.Chosen("one")));
+    assertThat(fresh()).contains(new Event.Noted(words, Optional.of("held-devices")));
+  }
+
+  /** "Nothing is lit" shares no word with what was typed. */
+  @Test
+  void words_about_a_look_are_understood_by_their_meaning() {
+    round(List.of("display-lit"), "1 the screen is quite black", "", "yes", "yes");
+
+    assertThat(answers()).isEqualTo(Map.of("display-lit", new Answer.Chosen("dark")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1 nobody has turned anything", "1 none that I could find"})
+  void words_that_deny_are_not_turned_round(String line) {
+    round(List.of("held-devices"), line, "a", "yes");
+
+    assertThat(typed.screen()).contains("is kept as a remark. Which is it?");
+    assertThat(answers()).isEqualTo(Map.of("held-devices", new Answer.Chosen("none")));
   }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,6 +48,14 @@ class SiteLineTest {
           batteries none        | batteries          | none
           keypad fitted         | keypad             | fitted
           6.2 m chain span      | chain-span         | 6.2 m
+          2 beams               | beams              | two
+          3 beams               | beams              | two
+          1 beam                | beams              | one
+          two photo eyes        | beams              | two
+          one photo-eye         | beams              | one
+          no photocell          | beams              | none
+          V-track               | support            | track
+          no batteries          | batteries          | none
           12 C at the operator  | usual-temperature  | 12 C
           """)
   void a_part_names_its_line(String part, String question, String answer) {
@@ -77,13 +87,33 @@ class SiteLineTest {
   @ParameterizedTest
   @CsvSource({"99 420 kg", "13 12 V"})
   void a_line_that_is_not_there_or_has_no_such_answer_is_told(String part) {
-    assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), List.of(part)));
+    assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), Set.of(), List.of(part)));
   }
 
   @ParameterizedTest
-  @CsvSource({"banana", "6", "fitted", "yes", "no", "loops"})
+  @CsvSource({"banana", "6", "fitted", "yes", "no", "loops", "batteries", "radio"})
   void what_fits_nothing_or_many_lines_is_told(String part) {
-    assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), List.of(part)));
+    assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), Set.of(), List.of(part)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"no edges or loops", "no edges and no loops", "without edges nor loops"})
+  void one_no_may_stand_for_several(String part) {
+    assertThat(said(part)).isEqualTo(Map.of("edges", "none", "loops", "none"));
+  }
+
+  /** Of a page that asks for something else; a name says what is meant. */
+  @Test
+  void a_reading_without_a_name_that_fits_no_line_of_the_page_is_a_guess() {
+    List<SiteQuestion> openingFirst =
+        Stream.concat(
+                QUESTIONS.stream().filter(q -> q.id().equals("opening")),
+                QUESTIONS.stream().filter(q -> !q.id().equals("opening")))
+            .toList();
+    SiteLine first = new SiteLine(openingFirst, 1);
+    assertThat(first.read("1c").guessed()).hasSize(1);
+    assertThat(first.read("6 m").guessed()).isEmpty();
+    assertThat(first.read("temperature 12 C").guessed()).isEmpty();
   }
 
   private Map<String, String> said(String line) {

@@ -221,6 +221,56 @@ class VolunteeredTest {
     assertThat(typed.screen()).contains("Say what was measured as well");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "one battery reads 12.6 V and the other 10.4 V",
+        "battery between 24 and 27 V",
+        "sag 2 in, chain 12 5/16 in"
+      })
+  void of_several_readings_none_is_picked_out_and_none_is_lost(String words) {
+    told("tell " + words);
+    assertThat(typed.screen()).contains("These are several readings: ").doesNotContain("Right?");
+    assertThat(typed.stored()).last().isEqualTo(new Event.Noted(words));
+  }
+
+  @Test
+  void a_number_beside_the_reading_is_not_taken_for_it() {
+    told("tell battery 1 at rest 23.1 V", "0", "0");
+    assertThat(typed.screen()).contains("Battery rest voltage: 23.1 V.");
+  }
+
+  @Test
+  void the_voltage_of_a_gate_that_is_being_described_is_no_measurement() {
+    sit(Role.TECHNICIAN, "0", "24 V battery operator, photocell");
+    assertThat(typed.screen()).doesNotContain("Which do you mean?", "Right?");
+  }
+
+  @Test
+  void a_stray_token_is_no_detail_of_the_gate_before_it_is_confirmed() {
+    sit(Role.TECHNICIAN, "0", "1c", "no");
+    assertThat(typed.screen()).contains("Temperature at the operator today: 1c").contains("Right?");
+    assertThat(typed.stored()).noneMatch(Event.SiteAnswered.class::isInstance);
+  }
+
+  @Test
+  void what_a_part_of_the_line_names_is_asked() {
+    sit(Role.TECHNICIAN, "0", "6 m, photo eye, batteries", "2", "3", "quit");
+    assertThat(typed.stored())
+        .contains(
+            new Event.SiteAnswered("opening", "6 m"),
+            new Event.SiteAnswered("beams", "one"),
+            new Event.SiteAnswered("batteries", "none"));
+  }
+
+  @Test
+  void back_names_what_it_takes_back() {
+    told("the display is dark", "1", "back", "back");
+    assertThat(typed.screen())
+        .contains("Taken back: the answer \"nothing is lit\" to: Is a light or a display on")
+        .contains("Taken back: the history: ");
+  }
+
   @Test
   void a_word_of_another_prompt_tells_of_nothing() {
     told("close", "done", "cannot", "fire", "0");

@@ -1,0 +1,53 @@
+package yett.command.diagnose;
+
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** The words of a line that describes a gate, compared with those of the cards. */
+final class SiteWords {
+  /** Words without meaning here. */
+  private static final Set<String> SMALL =
+      Set.of("a", "an", "the", "of", "at", "is", "it", "its", "by", "with", "has", "in", "on");
+
+  private static final Pattern BEAMS =
+      Pattern.compile(
+          "(?i)\\b(?:photo[- ]?(?:eye|cell|beam)s?|electric eyes?|(?:light|safety) beams?)\\b");
+
+  private static final Pattern TRACK =
+      Pattern.compile("(?i)\\bv[- ]?(?:groove|shaped)?[- ]?(?:track|rail)\\b");
+
+  /** Numbers that people write for the words of an answer, such as "2 beams". */
+  private static final Map<String, String> COUNTS =
+      Map.of("1", "one", "2", "two", "3", "more", "4", "more");
+
+  private SiteWords() {}
+
+  /** A line with the trade's other names for some details replaced by those of the cards. */
+  static String plain(String line) {
+    return BEAMS.matcher(TRACK.matcher(line).replaceAll("track")).replaceAll("beams");
+  }
+
+  /** The same words with numbers as the answers of cards write them. */
+  static Set<String> counted(Set<String> words) {
+    return words.stream()
+        .map(w -> COUNTS.getOrDefault(w, w))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** Words in small letters without a plural s. */
+  static Set<String> of(String text) {
+    Set<String> words = new LinkedHashSet<>();
+    String apart = text.replaceAll("(?<=\\d)(?=\\p{L})", " "); // 230V is 230 V
+    Arrays.stream(apart.toLowerCase(Locale.ROOT).split("[^a-z0-9./]+"))
+        .filter(w -> !w.isEmpty() && !SMALL.contains(w))
+        .map(w -> w.endsWith("ies") ? w.substring(0, w.length() - 3) + "y" : w)
+        .map(w -> w.length() > 3 && w.endsWith("s") ? w.substring(0, w.length() - 1) : w)
+        .forEach(words::add);
+    return words;
+  }
+}

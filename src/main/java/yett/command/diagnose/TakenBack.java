@@ -1,0 +1,44 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.wording.Wording;
+
+/** Names what is taken back, so that nobody takes back more than is meant. */
+final class TakenBack {
+  private TakenBack() {}
+
+  /**
+   * What these events were, with a full stop.
+   *
+   * @param numbers of events that were entered together
+   */
+  static String words(Moment moment, RuleBase base, List<Long> numbers) {
+    List<Event> events =
+        moment.entries().stream()
+            .filter(e -> numbers.contains(e.number()))
+            .map(Entry::event)
+            .filter(Event.Undoable.class::isInstance)
+            .toList();
+    String words =
+        events.size() == 1
+            ? new Wording(base).event(events.get(0))
+            : together(base, events.get(0)) + " (" + events.size() + " answers)";
+    return words.endsWith("?") ? words : words + ".";
+  }
+
+  /** The list that several events answered, told by its first. */
+  private static String together(RuleBase base, Event first) {
+    if (!(first instanceof Event.Answered answered)) {
+      return "the details of the gate";
+    }
+    Check check = base.checks().get(answered.check());
+    return check.danger()
+        ? "the list of dangers"
+        : "the round of looks: " + check.place().orElseThrow().name();
+  }
+}
