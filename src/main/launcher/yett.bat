@@ -16,7 +16,7 @@ if "%JAVA%"=="java" (
 )
 
 rem Long work pays for Java's second compiler, and only for what is asked very often, and for more memory; an interview does not.
-set "OFTEN=-XX:Tier4InvocationThreshold=25000 -XX:Tier4MinInvocationThreshold=3000 -XX:Tier4CompileThreshold=75000 -XX:Tier4BackEdgeThreshold=200000 -XX:MetaspaceSize=128m -XX:NewRatio=1 -XX:MinHeapFreeRatio=60 -XX:MaxHeapFreeRatio=90"
+set "OFTEN=-XX:Tier4InvocationThreshold=25000 -XX:Tier4MinInvocationThreshold=3000 -XX:Tier4CompileThreshold=75000 -XX:Tier4BackEdgeThreshold=200000 -XX:MetaspaceSize=128m -Xmn320m"
 set "COMPILER=-XX:TieredStopAtLevel=1"
 if "%~1"=="replay" set "COMPILER=%OFTEN%"
 if "%~1"=="knowledge" for %%C in (anomalies compare cover review test) do if "%~2"=="%%C" set "COMPILER=%OFTEN%"

@@ -58,15 +58,15 @@ final class AuditTables {
     Map<String, List<EventRow>> all =
         events.rows(ids).stream().collect(Collectors.groupingBy(EventRow::caseId));
     Map<String, Begun> known = begun.of(ids);
-    List<Finding> findings = new ArrayList<>();
-    for (CaseRow row : rows) {
-      findings.addAll(
-          Audit.of(
-              row,
-              all.getOrDefault(row.id(), List.of()),
-              Optional.ofNullable(known.get(row.id()))));
-    }
-    return findings;
+    return rows.stream()
+        .flatMap(
+            row ->
+                Audit.of(
+                    row,
+                    all.getOrDefault(row.id(), List.of()),
+                    Optional.ofNullable(known.get(row.id())))
+                    .stream())
+        .toList();
   }
 
   private CaseRow row(String id) {
@@ -133,10 +133,7 @@ final class AuditTables {
                 SiteName.told(found.stream().map(e -> new SiteName.EventText(e.type(), e.body()))));
   }
 
-  /**
-   * The unique name for a repaired case. Empty if the case is completely missing, because the real
-   * one may still come back from a file under its own name.
-   */
+  /** The unique name of a repaired case; none if all of it is gone, as a file may bring it back. */
   private static String uid(List<EventRow> found, Optional<Begun> known) {
     return found.isEmpty() ? "" : known.map(Begun::uid).orElse("");
   }

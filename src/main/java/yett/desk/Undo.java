@@ -41,7 +41,10 @@ public final class Undo {
     return last;
   }
 
-  /** Remarks on looks that were entered together with the answers. */
+  /**
+   * Notes that were entered together with the answers: remarks on looks, and why a list stayed
+   * without an answer, which comes right before it.
+   */
   private static List<Long> remarks(List<Entry> entries, List<Long> answers, Set<Long> gone) {
     Set<Instant> times =
         entries.stream()
@@ -49,7 +52,10 @@ public final class Undo {
             .map(Entry::at)
             .collect(Collectors.toSet());
     return entries.stream()
-        .filter(e -> e.event() instanceof Event.Noted n && n.about().isPresent())
+        .filter(
+            e ->
+                e.event() instanceof Event.Noted n
+                    && (n.about().isPresent() || answers.contains(e.number() + 1)))
         .filter(e -> times.contains(e.at()) && !gone.contains(e.number()))
         .map(Entry::number)
         .toList();

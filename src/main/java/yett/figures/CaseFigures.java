@@ -23,8 +23,8 @@ import yett.calculation.SmallNumbers;
  *     cause at the same gate
  * @param repeats the gates and causes that came back
  * @param minutes minutes spent for each expected minute, over the cured visits
- * @param desks for each agent, how many of the closed calls that they held ended on the telephone;
- *     the agent with most calls comes first
+ * @param desks for each agent, how many of the calls that they held and that are over ended on the
+ *     telephone; the agent with most calls comes first
  */
 public record CaseFigures(
     Instant from,
@@ -103,7 +103,7 @@ public record CaseFigures(
         share("repeated", watched, c -> CameBack.of(c, cases)),
         CameBack.all(cases),
         ratio(cured.stream().filter(c -> c.expected() > 0 && c.spent() > 0).toList()),
-        desks(closed));
+        desks(cases));
   }
 
   /** Whether the period is too short to give a number for a year. */
@@ -111,10 +111,10 @@ public record CaseFigures(
     return Duration.between(from, until).compareTo(SHORT) < 0;
   }
 
-  private static List<Share> desks(List<PastCase> closed) {
+  private static List<Share> desks(List<PastCase> cases) {
     Map<String, List<PastCase>> held =
-        closed.stream()
-            .filter(c -> c.desk().isPresent())
+        cases.stream()
+            .filter(c -> c.desk().isPresent() && c.isCallOver())
             .collect(Collectors.groupingBy(c -> c.desk().get()));
     return held.entrySet().stream()
         .map(e -> share(e.getKey(), e.getValue(), PastCase::endedOnTelephone))

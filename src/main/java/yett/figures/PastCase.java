@@ -22,6 +22,7 @@ import yett.knowledge.RuleBase;
  * @param spent minutes on site by the clock; gaps longer than {@link #BREAK} do not count
  * @param expected minutes that the cards give for what was done there
  * @param desk the agent who held the call last; empty if nobody is named, or if it was no call
+ * @param sent whether somebody was sent to the gate
  */
 public record PastCase(
     String id,
@@ -32,7 +33,8 @@ public record PastCase(
     int visits,
     double spent,
     double expected,
-    Optional<String> desk) {
+    Optional<String> desk,
+    boolean sent) {
 
   /**
    * A settled choice: a technician who comes back the same afternoon is still on the same visit.
@@ -58,6 +60,7 @@ public record PastCase(
         spent += gap.toMillis() / 60_000.0;
       }
     }
+    CallLog log = CallLog.of(entries);
     return new PastCase(
         id,
         site,
@@ -67,7 +70,8 @@ public record PastCase(
         visits,
         spent,
         WorkTime.minutes(onSite, base),
-        CallLog.of(entries).holder());
+        log.holder(),
+        log.isSent());
   }
 
   /** Whether the gate worked again at the end. */
@@ -79,6 +83,11 @@ public record PastCase(
   public boolean endedOnTelephone() {
     return visits == 0
         && ending.filter(e -> e == Ending.SOLVED || e == Ending.WORKS_AGAIN).isPresent();
+  }
+
+  /** Whether the desk is through with it; a case stays open until whoever was sent closes it. */
+  public boolean isCallOver() {
+    return ending.isPresent() || sent || visits > 0;
   }
 
   /** Whether it is closed and somebody was there. */

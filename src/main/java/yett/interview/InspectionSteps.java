@@ -135,8 +135,16 @@ final class InspectionSteps {
     return new Key(entered, running || proof && entered.isEmpty());
   }
 
-  /** The looks at the first place on one page, or the first measurement. */
+  /**
+   * The looks at the first place on one page, or the first measurement; of a running gate its stop
+   * button before all else.
+   */
   private Step at(List<Check> stage) {
+    Optional<Check> stop =
+        stage.stream().filter(c -> c.id().equals(Proofs.STOP_BUTTON)).findFirst();
+    if (stop.isPresent()) {
+      return asked(stop.get());
+    }
     Place place = items.place(stage.get(0));
     List<Check> here = stage.stream().filter(c -> items.place(c).equals(place)).toList();
     List<Step.Ask> looks = new ArrayList<>();
@@ -153,7 +161,11 @@ final class InspectionSteps {
       return steps.look(place, looks, needs(looks.stream().map(Step.Ask::check).toList()));
     }
     Check first = here.stream().filter(InspectionSteps::isLook).findFirst().orElse(here.get(0));
-    return steps.ask(first, List.copyOf(needs(first)), Optional.empty(), occasion(first));
+    return asked(first);
+  }
+
+  private Step asked(Check check) {
+    return steps.ask(check, List.copyOf(needs(check)), Optional.empty(), occasion(check));
   }
 
   private static boolean isLook(Check check) {

@@ -19,6 +19,9 @@ import yett.plan.Planner;
  */
 record Proofs(
     Present present, List<Check> proofs, Planner planner, SetUpSteps steps, CallPolicy calls) {
+  /** Whoever watches a run relies on the stop button, so it is proved before other runs. */
+  static final String STOP_BUTTON = "stop-button-works";
+
   Step step() {
     List<Check> open = new ArrayList<>();
     List<Check> due = new ArrayList<>();
@@ -90,13 +93,14 @@ record Proofs(
 
   /**
    * The proof with the least change of set-ups. Proofs in which the gate cannot run come first, so
-   * that the last one shows a running gate; an undisturbed run comes before anything is put in the
-   * leaf's way.
+   * that the last one shows a running gate. Of the runs the stop button comes first, and an
+   * undisturbed one before anything is put in the leaf's way.
    */
   private Check nearest(List<Check> checks) {
     return checks.stream()
         .min(
             Comparator.comparing(this::isOfGateThatCanRun)
+                .thenComparing(c -> !c.id().equals(STOP_BUTTON))
                 .thenComparing(c -> !c.needs().contains(SetUp.ABLE_TO_RUN))
                 .thenComparingDouble(
                     c -> planner.changeOfSetUp(present.state.work().setUps(), c.needs())))

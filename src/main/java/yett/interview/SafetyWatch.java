@@ -58,8 +58,8 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     if (isRepaired(moment.step())) {
       closedAsRepaired++;
     }
-    if (moment.believed().isWorkedOut()) { // nobody acts on what nobody asked for
-      believed(moment);
+    if (moment.believed().isWorkedOut() || moment.step() instanceof Step.Finished) {
+      believed(moment); // nobody acts on what nobody asked for, but the end is always looked at
     }
     confirming = moment.step() instanceof Step.Enter e ? Optional.of(e.setUp()) : Optional.empty();
   }

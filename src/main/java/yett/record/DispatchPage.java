@@ -129,9 +129,13 @@ public final class DispatchPage {
   }
 
   private String undiagnosed() {
-    boolean untouched = sheet.asked().stream().allMatch(a -> a.check().startsWith("danger-"));
-    String why = untouched ? "nothing was asked" : "the caller could tell nothing";
+    String why = looks().isEmpty() ? "nothing was asked" : "the caller could tell nothing";
     return "Not diagnosed: " + (sheet.dangers().isEmpty() ? why : "an emergency");
+  }
+
+  /** What was asked about the fault, without the dangers. */
+  private List<DispatchSheet.Asked> looks() {
+    return sheet.asked().stream().filter(a -> !a.check().startsWith("danger-")).toList();
   }
 
   private List<String> said() {
@@ -154,8 +158,7 @@ public final class DispatchPage {
   private List<String> asked() {
     List<String> asked = new ArrayList<>();
     sheet.notes().forEach(n -> asked.add("Note: " + n));
-    List<DispatchSheet.Asked> looks =
-        sheet.asked().stream().filter(a -> !a.check().startsWith("danger-")).toList();
+    List<DispatchSheet.Asked> looks = looks();
     looks.stream()
         .filter(a -> !UNTOLD.contains(a.answer()))
         .forEach(a -> asked.add(a.question() + " " + Wording.capital(a.answer())));

@@ -18,6 +18,7 @@ import yett.interview.SomeEvents;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
 import yett.plan.Planner;
 import yett.wording.StepWords;
 import yett.wording.Wording;
@@ -195,6 +196,10 @@ public final class HandOverSheet {
                 ? "It still fails."
                 : "It fails as reported; no repair was tried out.");
       }
+      moment
+          .judgement()
+          .whyForbidden(SetUp.GATE_RUNNING)
+          .forEach(why -> page.item("Nobody runs it: " + why + "."));
       if (state.work().setUps().isEmpty()) {
         page.item("No set-up is in force: nothing is locked off, opened or released.");
       }

@@ -173,6 +173,15 @@ public final class Judgement {
     return of(Forbidden.class).map(Forbidden::setUp).collect(Collectors.toSet());
   }
 
+  /** Why nobody may enter a set-up now, each reason once; empty if it may be entered. */
+  public List<String> whyForbidden(String setUp) {
+    return of(Forbidden.class)
+        .filter(f -> f.setUp().equals(setUp))
+        .map(f -> f.reason().because())
+        .distinct()
+        .toList();
+  }
+
   /** Deeds that a danger forbids although another danger calls for them. */
   public Set<String> withheld() {
     return of(Withheld.class).map(Withheld::deed).collect(Collectors.toSet());

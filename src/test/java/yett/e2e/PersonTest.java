@@ -56,7 +56,11 @@ class PersonTest {
     assertThat(schema.validate(taken, InputFormat.JSON)).isEmpty();
     assertThat(taken).contains("Ina Teal", "it does not open", "quay 4");
 
-    run("", "cases", "forget", "--person", "ina teal");
+    run("", "calls", "note", "1", "told Ina to stay back, on 5550107");
+    run("", "calls", "note", "1", "told the inagent man to stay back");
+
+    Pipe.Result forgotten = run("", "cases", "forget", "--person", "ina teal");
+    assertThat(forgotten.stdout().split(", event ")).as(forgotten.stdout()).hasSize(2);
 
     assertThat(run("", "cases", "people", "--person", "ina teal").stdout())
         .contains("No case knows anybody of this name or number.");

@@ -45,6 +45,13 @@ class SameGateTest {
   }
 
   @Test
+  void the_open_case_is_told_after_a_danger_that_came_with_the_number() {
+    String call = "it is dead\n0\nIna, 555-0107, it hit my daughter\n1\ndone\n\n\nx\n";
+    assertThat(run(call, "call", "Ropewalk").stdout())
+        .contains("Open under this name or number, too: Case 2026-0001 at Fish dock");
+  }
+
+  @Test
   void who_had_the_call_before_is_told() {
     run("", "calls", "agent", "Ana Brook");
     assertThat(run("", "calls", "take", "1").stdout()).doesNotContain("It was with");

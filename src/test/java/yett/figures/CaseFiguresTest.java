@@ -33,33 +33,37 @@ class CaseFiguresTest {
             visits,
             20 * ratio,
             20,
-            Optional.empty()));
+            Optional.empty(),
+            false));
   }
 
-  private void held(String desk, int visits, Ending ending) {
+  private void held(String desk, int visits, Ending ending, boolean sent) {
     cases.add(
         new PastCase(
             "2026-" + (1000 + cases.size()),
             "ferry",
             YEAR,
             "",
-            Optional.of(ending),
+            Optional.ofNullable(ending),
             visits,
             0,
             0,
-            Optional.of(desk)));
+            Optional.of(desk),
+            sent));
   }
 
   @Test
   void the_calls_of_a_desk_are_counted_and_few_of_them_give_no_share() {
     for (int i = 0; i < 6; i++) {
-      held("Ina", i % 2, i % 2 == 0 ? Ending.SOLVED : Ending.REPAIRED);
+      held("Ina", i % 2, i % 2 == 0 ? Ending.SOLVED : Ending.REPAIRED, i % 2 == 1);
     }
-    held("Tom", 0, Ending.WORKS_AGAIN);
-    held("Tom", 0, Ending.CANCELLED);
+    held("Tom", 0, Ending.WORKS_AGAIN, false);
+    held("Tom", 0, Ending.CANCELLED, false);
+    held("Tom", 0, null, true); // somebody was sent, and has not closed it yet
+    held("Eve", 0, null, false); // the caller is still on the line
 
     assertThat(figures().desks())
-        .containsExactly(new CaseFigures.Share("Ina", 3, 6), new CaseFigures.Share("Tom", 1, 2));
+        .containsExactly(new CaseFigures.Share("Ina", 3, 6), new CaseFigures.Share("Tom", 1, 3));
     assertThat(figures().desks()).extracting(CaseFigures.Share::isFew).containsExactly(false, true);
   }
 

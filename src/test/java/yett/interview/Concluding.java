@@ -33,6 +33,7 @@ final class Concluding implements AutoCloseable {
   private final Representatives few;
   private final RuleBase base;
   private final Map<Role, Judge> judges = new EnumMap<>(Role.class);
+  private final Map<String, Set<String>> pointedTo = new HashMap<>();
   private final Map<List<Object>, Known> known = new HashMap<>();
   private final Map<List<Object>, Judgement> judgements = new HashMap<>();
   private final NamedTogether together;
@@ -133,9 +134,26 @@ final class Concluding implements AutoCloseable {
     return few.isEndedByMending(mark.card(), mark.answer());
   }
 
+  /** The repairs to which a proof points that failed. */
+  Set<String> pointedTo(String proof) {
+    return pointedTo.computeIfAbsent(
+        proof,
+        p ->
+            FailedProofs.pointsTo(base, base.checks().get(p))
+                .map(Repair::id)
+                .collect(Collectors.toSet()));
+  }
+
   private boolean tells(Mark mark) {
     return !mark.isRepair()
         && few.heeded(mark.card()).anyMatch(h -> h.answer().equals(mark.answer()));
+  }
+
+  /** Whether it was a failed proof that any repair ends, and something was repaired since. */
+  private boolean isOver(Mark mark, CaseState state) {
+    return base.checks().get(mark.card()).kind() == Check.Kind.PROOF
+        && few.isEndedByMending(mark.card(), mark.answer())
+        && mark.epoch() < state.work().epoch();
   }
 
   /** What rules could heed, in order. */
@@ -144,7 +162,7 @@ final class Concluding implements AutoCloseable {
     for (CaseState.Answered a : state.answers()) {
       Mark mark = new Mark(a.event(), a.epoch(), a.check(), a.answer(), a.by(), false);
       boolean proof = base.checks().get(a.check()).kind() == Check.Kind.PROOF;
-      if (few.isHeeded(a.check()) && (a.answer().tells() || tells(mark))
+      if (few.isHeeded(a.check()) && (a.answer().tells() || tells(mark)) && !isOver(mark, state)
           || entailed.contains(a.check())
           || proof && few.lifts(a.check()) && a.answer().is(Check.PASS)) {
         marks.add(mark);

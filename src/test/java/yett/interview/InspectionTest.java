@@ -70,6 +70,34 @@ class InspectionTest {
     }
   }
 
+  /** Whoever watches the other runs relies on it; runs in the open operator are work inside. */
+  @ParameterizedTest
+  @EnumSource
+  void the_stop_button_is_proved_before_any_other_run_with_the_covers_on(InspectionKind kind) {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      inspect(interview, kind, Map.of());
+      assertThat(runs()).hasSizeGreaterThan(5).startsWith("stop-button-works");
+    }
+  }
+
+  private List<String> runs() {
+    return entries.stream()
+        .filter(e -> e.event() instanceof Event.Answered)
+        .map(e -> ((Event.Answered) e.event()).check())
+        .filter(id -> SafeStates.runs(Shipped.BASE.checks().get(id).needs()))
+        .filter(id -> Shipped.BASE.checks().get(id).needs().contains(SetUp.COVERS_ON))
+        .toList();
+  }
+
+  @Test
+  void after_a_stop_button_that_fails_the_gate_is_not_run_again() {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      inspect(interview, InspectionKind.SERVICE, Map.of("stop-button-works", Check.FAIL));
+      assertThat(state().closed()).contains(Ending.OUT_OF_SERVICE);
+      assertThat(runs()).containsExactly("stop-button-works");
+    }
+  }
+
   @Test
   void a_failed_proof_leaves_the_gate_out_of_use_and_all_else_is_still_inspected() {
     try (Interview interview = Shipped.QUICK.newInterview()) {

@@ -16,6 +16,7 @@ import yett.belief.Belief;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
+import yett.knowledge.SetUp;
 import yett.plan.Advice;
 import yett.plan.Planner;
 import yett.testing.Advices;
@@ -277,9 +278,12 @@ class InterviewTest {
     assertThat(last.last()).anyMatch(s -> s.contains("barriers, cones and signs away"));
   }
 
-  /** Before blocks, beams and power cuts, as a colleague does. */
+  /**
+   * Whoever watches a run relies on the stop button; then the gate runs undisturbed, before blocks,
+   * beams and power cuts.
+   */
   @Test
-  void the_first_run_of_the_proofs_is_undisturbed() {
+  void the_stop_button_and_then_an_undisturbed_run_are_the_first_proofs_of_a_running_gate() {
     beginWork("tighten-chain");
     mend("tighten-chain");
     finishWhatIsAtHand();
@@ -295,7 +299,7 @@ class InterviewTest {
       }
       finish();
     }
-    assertThat(runs).hasSizeGreaterThan(4).startsWith("usual-run");
+    assertThat(runs).hasSizeGreaterThan(4).startsWith("stop-button-works", "usual-run");
   }
 
   /** A gate that had nothing wrong with it was not repaired. */
@@ -462,6 +466,40 @@ class InterviewTest {
     assertThat(order.subList(0, order.size() - proofs.size()))
         .contains("chain-sag", "teach-limits");
     assertThat(moment().state().work().setUps()).isEmpty();
+  }
+
+  /** Nothing is run that only a stop button could stop. */
+  @Test
+  void a_stop_button_that_fails_is_repaired_before_the_gate_runs_again() {
+    beginWork("tighten-chain", "chain-looks");
+    mend("tighten-chain");
+    say(new Event.Retested(true));
+    prove("stop-button-works", Check.FAIL);
+    say(new Event.Reopened("stop-button-works"));
+    assertThat(moment().judgement().whyForbidden(SetUp.GATE_RUNNING))
+        .singleElement()
+        .asString()
+        .contains("a stop button did not stop it");
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("restore-protection");
+    assertThat(((Step.Mend) step()).occasion().kind()).isEqualTo(Occasion.Kind.FAILED_PROOF);
+
+    say(new Event.Repaired("restore-protection", true));
+    assertThat(moment().judgement().forbidden()).isEmpty();
+  }
+
+  @Test
+  void a_stop_button_that_fails_keeps_the_gate_out_of_use() {
+    beginWork("tighten-chain", "chain-looks");
+    mend("tighten-chain");
+    say(new Event.Retested(true));
+    prove("stop-button-works", Check.FAIL);
+    say(new Event.GaveUp("no button in the van"));
+    confirmSetUps();
+    assertThat(moment().state().work().setUps()).contains(SetUp.LOCKED_OFF, SetUp.OUT_OF_USE);
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.HandOver.class, h -> assertThat(h.ending()).isEqualTo(Ending.OUT_OF_SERVICE));
   }
 
   @Test

@@ -53,7 +53,7 @@ final class Representatives {
    * An answer that rules heed: it stops, forbids, or keeps a proof from being made.
    *
    * @param kind the same for all that stop and forbid alike and are ended alike
-   * @param mended whether whose word ends it hangs on something having been mended
+   * @param mended whether it counts for what ends it that something was mended
    */
   record Heeded(String check, Answer answer, Object kind, boolean mended) {}
 
@@ -65,6 +65,7 @@ final class Representatives {
   private final RuleBase all;
   private final Site here;
   private final Predicate<Check> proved;
+  private final int atOnce;
   private final boolean failing;
   private final boolean each;
   private final Predicate<List<String>> work;
@@ -84,6 +85,8 @@ final class Representatives {
   private final Expertise reduced;
 
   /**
+   * @param atOnce so many dangers and known faults may stand together; if none may, no card is told
+   *     apart for their sake
    * @param site answers that differ from the usual
    * @param work needs of the checks and repairs that there are, beside dangers, proofs and what
    *     they point to
@@ -93,12 +96,14 @@ final class Representatives {
    */
   Representatives(
       Expertise expertise,
+      int atOnce,
       Map<String, String> site,
       Predicate<Check> proved,
       boolean failing,
       boolean entailing,
       Predicate<List<String>> work,
       boolean each) {
+    this.atOnce = atOnce;
     this.failing = failing;
     this.each = each;
     this.proved = proved;
@@ -116,8 +121,9 @@ final class Representatives {
             .map(Check::id)
             .filter(
                 id ->
-                    all.rules().values().stream()
-                        .anyMatch(t -> t.contains("StopNow") && t.contains('"' + id + '"')))
+                    atOnce > 0
+                        && all.rules().values().stream()
+                            .anyMatch(t -> t.contains("StopNow") && t.contains('"' + id + '"')))
             .collect(Collectors.toSet());
     ground.addAll(sites.facts(site));
     ground.add(new Fact.ComplaintsTaken());
@@ -148,6 +154,10 @@ final class Representatives {
 
   RuleBase base() {
     return reduced.base();
+  }
+
+  int atOnce() {
+    return atOnce;
   }
 
   boolean failing() {
@@ -216,9 +226,10 @@ final class Representatives {
     Set<Object> seen = new HashSet<>();
     Map<Role, Set<Object>> before = new HashMap<>();
     SEEN_BY.forEach(role -> before.put(role, effect(judge, role)));
-    for (Check check : all.ordinaryChecks().filter(here::allows).toList()) {
+    for (Check check : heedable().filter(here::allows).toList()) {
+      boolean proof = check.kind() == Check.Kind.PROOF;
       boolean fault = each && isNamed(check.id()) && work.test(needs(check));
-      if (!check.danger() && !fault) {
+      if (!check.danger() && !fault && !proof) {
         continue;
       }
       for (Answer answer : answers(check)) {
@@ -232,9 +243,12 @@ final class Representatives {
         if (effects.stream().allMatch(Set::isEmpty)) {
           continue;
         }
-        Set<Object> ends = ends(judge, check, answer);
+        Set<Object> ends = proof ? Set.of() : ends(judge, check, answer);
         List<Object> unmended = check.danger() ? lifted(judge, check, answer, 0) : List.of();
-        List<Object> mended = check.danger() ? lifted(judge, check, answer, 1) : List.of();
+        List<Object> mended =
+            check.danger()
+                ? lifted(judge, check, answer, 1)
+                : proof ? mended(judge, check, answer, effects.get(1)) : List.of();
         Object lifted = List.of(unmended, mended);
         Object kind =
             List.of(effects.stream().map(this::alike).toList(), ends, endedBy(effects), lifted);
@@ -244,6 +258,21 @@ final class Representatives {
         }
       }
     }
+  }
+
+  /** What may be told: dangers and faults, if any may; and a proof that fails and is heeded. */
+  private Stream<Check> heedable() {
+    return Stream.concat(
+        all.ordinaryChecks().filter(c -> atOnce > 0),
+        all.proofs().stream().filter(p -> failing && proved.test(p) && isNamed(p.id())));
+  }
+
+  /** What is left of the effect of a failed proof after any repair; nothing if it stays. */
+  private List<Object> mended(Judge judge, Check proof, Answer answer, Set<Object> before) {
+    Fact given = fact(proof, answer, Role.ELECTRICIAN, 1);
+    Set<Object> after =
+        new HashSet<>(effect(judge, Role.ELECTRICIAN, given, new Fact.Done(DONE, 1)));
+    return after.containsAll(before) ? List.of() : List.of(after);
   }
 
   private static final List<Role> SEEN_BY = List.of(Role.CALLER, Role.ELECTRICIAN);
@@ -510,7 +539,8 @@ final class Representatives {
     Map<Object, Check> proofs = new LinkedHashMap<>();
     for (Check proof : all.proofs()) {
       if (here.allows(proof) && proved.test(proof)) {
-        Object kind = List.of(proof.needs(), proof.who(), lifts(proof.id()) ? proof.id() : "");
+        boolean own = lifts(proof.id()) || isHeeded(proof.id());
+        Object kind = List.of(proof.needs(), proof.who(), own ? proof.id() : "");
         Check first = proofs.getOrDefault(kind, proof);
         Map<String, double[]> rows = new LinkedHashMap<>(proof.likelihood());
         rows.putAll(first.likelihood());

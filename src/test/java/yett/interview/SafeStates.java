@@ -88,21 +88,18 @@ final class SafeStates implements AutoCloseable {
   private int compared;
   private boolean whole;
 
-  /**
-   * @param atOnce so many dangers and known faults may stand together
-   */
-  SafeStates(Representatives few, int atOnce) {
-    this(few, atOnce, (state, step) -> step);
+  SafeStates(Representatives few) {
+    this(few, (state, step) -> step);
   }
 
   /**
    * @param defect what an interview with a defect makes of a step
    */
-  SafeStates(Representatives few, int atOnce, BiFunction<CaseState, Step, Step> defect) {
+  SafeStates(Representatives few, BiFunction<CaseState, Step, Step> defect) {
     this.few = few;
     this.anything = few.whole().outset().belief(Map.of());
     this.base = few.base();
-    this.atOnce = atOnce;
+    this.atOnce = few.atOnce();
     this.defect = defect;
     for (int i = 0; i < THREADS; i++) {
       workers.add(new Worker());

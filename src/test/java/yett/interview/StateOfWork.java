@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import yett.interview.Concluding.Concluded;
 import yett.interview.Concluding.Mark;
 import yett.knowledge.Check;
-import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
@@ -159,22 +158,31 @@ record StateOfWork(List<Object> parts) {
       return List.of(since, since && done.by() == Role.CALLER);
     }
 
-    /** Of each proof its result, as far as it counts. */
+    /**
+     * Of each proof its result, as far as it counts. One that passed counts while the gate is held
+     * for cured: before it is so again something is repaired, and then it is due again. One that
+     * cannot be made counts whenever that was said.
+     */
     private Map<String, Object> proofs() {
       Map<String, Object> proofs = new TreeMap<>();
       for (CaseState.Answered a : state.answers()) {
         if (base.checks().get(a.check()).kind() == Check.Kind.PROOF) {
-          boolean now = a.epoch() == state.work().epoch();
           proofs.remove(a.check());
-          if (now || a.answer().is(Check.FAIL) || a.answer().hopeless()) {
-            boolean call = !a.answer().tells() && a.by() == Role.CALLER;
-            proofs.put(
-                a.check(),
-                List.of(a.answer(), now, call, a.event() > Proofs.lastDanger(base, state)));
-          }
+          result(a).ifPresent(r -> proofs.put(a.check(), r));
         }
       }
       return proofs;
+    }
+
+    private Optional<List<Object>> result(CaseState.Answered a) {
+      boolean now = a.epoch() == state.work().epoch();
+      boolean since = a.event() > Proofs.lastDanger(base, state);
+      if (a.answer().hopeless()) {
+        return Optional.of(List.of(a.answer(), a.by() == Role.CALLER));
+      }
+      return a.answer().is(Check.FAIL) || now && state.work().cured()
+          ? Optional.of(List.of(a.answer(), now, since))
+          : Optional.empty();
     }
 
     private Map<String, Object> followUps() {
@@ -197,7 +205,7 @@ record StateOfWork(List<Object> parts) {
     private Set<String> declined() {
       return state.answers().stream()
           .filter(a -> a.epoch() == state.work().epoch() && a.answer().is(Check.FAIL))
-          .flatMap(a -> pointedTo(a.check()).stream())
+          .flatMap(a -> rules.pointedTo(a.check()).stream())
           .filter(state.work().declined()::containsKey)
           .collect(Collectors.toSet());
     }
@@ -208,7 +216,7 @@ record StateOfWork(List<Object> parts) {
       for (CaseState.Answered a : state.answers()) {
         if (state.latest(a.check()).filter(l -> l.answer().is(Check.FAIL)).isPresent()
             && a.answer().is(Check.FAIL)) {
-          Set<String> pointedTo = pointedTo(a.check());
+          Set<String> pointedTo = rules.pointedTo(a.check());
           state.work().deeds().stream()
               .filter(d -> d.number() > a.event() && d.event() instanceof Event.Repaired)
               .map(d -> ((Event.Repaired) d.event()).repair())
@@ -217,12 +225,6 @@ record StateOfWork(List<Object> parts) {
         }
       }
       return inVain;
-    }
-
-    private Set<String> pointedTo(String proof) {
-      return FailedProofs.pointsTo(base, base.checks().get(proof))
-          .map(Repair::id)
-          .collect(Collectors.toSet());
     }
 
     /** A case is solved on the telephone by nothing but what a caller did. */

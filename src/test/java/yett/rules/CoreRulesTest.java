@@ -40,7 +40,7 @@ class CoreRulesTest {
             site("marker", "none"),
             read(1, "marker-gap", "5 mm")),
         example("a complaint that was made", complained("slow")),
-        example("a complaint that was not made", new Fact.ComplaintsTaken()),
+        example("a complaint that was not made", new Fact.ComplaintsTaken(), complained("slow")),
         example(
             "what has no sense at the gate as it stands is not asked",
             said(1, "marker-look", "gone")),
@@ -76,6 +76,11 @@ class CoreRulesTest {
   void what_was_taken_back_leaves_nothing_behind(Example example) {
     assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judgeAfresh());
     assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
+  }
+
+  @Test
+  void who_cannot_say_which_complaint_it_is_denies_none() {
+    assertThat(Rules.judge(List.of(new Fact.ComplaintsTaken())).findings()).isEmpty();
   }
 
   @Test

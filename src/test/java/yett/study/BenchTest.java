@@ -18,6 +18,7 @@ import yett.interview.Expertise;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
+import yett.rules.DecisionTables;
 import yett.rules.RuleCache;
 import yett.testing.Shipped;
 import yett.testing.Size;
@@ -44,6 +45,13 @@ class BenchTest {
         new Yett(expertise.planner()),
         new FlowChart(),
         new RuleOfThumb(base, expertise.planner(), RuleOfThumb.Order.RANDOM, seed));
+  }
+
+  @Test
+  void the_tables_can_be_read_without_the_card_of_any_cause() {
+    assertThat(base.causes().keySet())
+        .isNotEmpty()
+        .allSatisfy(c -> assertThat(DecisionTables.problems(Reduced.without(base, c))).isEmpty());
   }
 
   @Test

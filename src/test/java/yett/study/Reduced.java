@@ -46,8 +46,8 @@ final class Reduced {
     tables.replaceAll(
         (file, text) ->
             text.lines()
-                .map(row -> row.replaceAll(factor + ", *|, *" + factor + "(?=\")", ""))
                 .filter(row -> !row.matches(".*," + factor + ",.*"))
+                .map(row -> row.replaceAll(factor + ", *|, *" + factor + "(?=\")", ""))
                 .collect(Collectors.joining("\n", "", "\n")));
     return tables;
   }

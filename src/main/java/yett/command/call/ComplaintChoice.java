@@ -70,7 +70,7 @@ record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questio
         }
         sitting.say("Type numbers from 1 to " + offered.size() + ", or list.");
       } else if (Volunteered.isPrompted(line)) {
-        sitting.say("Nothing to " + line.toLowerCase(Locale.ROOT) + " yet. " + NONE_FITS);
+        sitting.say(NONE_FITS);
       } else if (!line.isEmpty()) {
         sitting.record(new Event.Said(line));
         return;

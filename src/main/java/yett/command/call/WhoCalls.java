@@ -48,8 +48,12 @@ final class WhoCalls {
 
   /** Asks, unless it was asked before or is known. */
   void ask() {
+    boolean again = interrupted;
     interrupted = false;
     if (asked) {
+      if (again) {
+        same = new SameCaller(sitting).openCase();
+      }
       return;
     }
     if (sitting.open().caller().filter(p -> !p.phone().isEmpty()).isPresent()) {

@@ -37,7 +37,12 @@ record FiguresViews(RuleBase base) {
             : "Where, and how many in a year",
         sites(figures));
     part(blocks, "How the work went", work(figures));
-    part(blocks, "Who took the call, and how many were settled on the telephone", desks(figures));
+    part(
+        blocks,
+        "Who took the call, and how many were settled on the telephone",
+        desks(figures),
+        "No call yet that is over and was somebody's: of the agent at the computer (calls agent"
+            + " NAME), or taken or given (calls take, calls give).");
     part(blocks, "Came back within 90 days: same gate, same cause", repeats(figures));
     if (unread > 0) {
       blocks.add(
@@ -48,8 +53,15 @@ record FiguresViews(RuleBase base) {
   }
 
   private static void part(List<Block> blocks, String heading, List<Block.Row> rows) {
+    part(blocks, heading, rows, "None.");
+  }
+
+  /**
+   * @param none what is said if there are no rows
+   */
+  private static void part(List<Block> blocks, String heading, List<Block.Row> rows, String none) {
     blocks.add(Block.heading(heading));
-    blocks.add(rows.isEmpty() ? Block.paragraph("None.") : new Block.Rows(rows));
+    blocks.add(rows.isEmpty() ? Block.paragraph(none) : new Block.Rows(rows));
   }
 
   private List<Block.Row> causes(CaseFigures figures) {

@@ -3,8 +3,8 @@ package yett.command.cases;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
@@ -58,7 +58,7 @@ public record ForgetCommands(Desk desk, Console console) {
             + (sayings == 0 ? "." : ", and what the caller said in their own words."));
     if (!left.isEmpty()) {
       console.say(
-          "Somebody typed a name or number into the case itself, where it stays: "
+          "A name or number, or a part of it, stands in the case itself, where it stays: "
               + String.join(", ", left)
               + ". Keep names out of notes.");
     }
@@ -81,21 +81,27 @@ public record ForgetCommands(Desk desk, Console console) {
     return left.size();
   }
 
-  /** Lists the places in the events of a case that still name one of these people. */
+  /**
+   * Lists the places in the events of a case that still name one of these people. In what somebody
+   * typed freely, a part of the name is enough: "told Joan to stay back".
+   */
   private List<String> mentioned(CaseId id, List<Person> people) {
-    List<String> sought =
-        people.stream()
-            .flatMap(p -> Stream.of(p.name(), p.phone()))
-            .map(t -> t.strip().toLowerCase(Locale.ROOT))
-            .filter(t -> t.length() > 2)
-            .toList();
-    if (sought.isEmpty()) {
-      return List.of();
-    }
+    NamedPeople named = new NamedPeople(people);
     return desk.casebook().events(id).stream()
-        .filter(e -> sought.stream().anyMatch(e.body().toLowerCase(Locale.ROOT)::contains))
+        .filter(e -> named.isIn(e.body()) || freeText(e).filter(named::isHintedAt).isPresent())
         .map(StoredEvent::seq)
         .map(seq -> "case " + id + ", event " + seq)
         .toList();
+  }
+
+  private static Optional<String> freeText(StoredEvent stored) {
+    return OpenCase.entries(List.of(stored)).stream()
+        .map(Entry::event)
+        .flatMap(
+            e ->
+                e instanceof Event.Noted noted
+                    ? Stream.of(noted.text())
+                    : e instanceof Event.GaveUp gaveUp ? Stream.of(gaveUp.why()) : Stream.empty())
+        .findFirst();
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import yett.console.Block;
 import yett.interview.Ending;
 import yett.interview.Step;
+import yett.knowledge.SetUp;
 import yett.wording.StepWords;
 import yett.wording.Wording;
 
@@ -27,6 +28,11 @@ record CaseEnd(Sitting sitting, Questions questions) {
     }
     if (step.ending() != Ending.MADE_SAFE) {
       sitting.show(sitting.beliefs().bars(sitting.moment(), 4));
+      sitting
+          .moment()
+          .judgement()
+          .whyForbidden(SetUp.GATE_RUNNING)
+          .forEach(why -> sitting.say("Nobody runs the gate: " + why + "."));
     }
     sitting.say("The gate stays out of service until every proof has passed.");
     close(step.ending());

@@ -21,22 +21,29 @@ import yett.wording.Wording;
 public final class CautionViews {
   private final RuleBase base;
   private final Supplier<Set<String>> inForce;
+  private final String more;
 
   /** Cautions that were shown in full, each with the set-ups that were in force. */
   private final Set<Shown> shown = new HashSet<>();
 
   private record Shown(String caution, Set<String> setUps) {}
 
+  /** In practice: once for all states, and nothing shows them again. */
   public CautionViews(RuleBase base) {
-    this(base, Set::of);
+    this(base, Set::of, "");
   }
 
   /**
    * @param inForce ids of the set-ups in force now
    */
   CautionViews(RuleBase base, Supplier<Set<String>> inForce) {
+    this(base, inForce, " ? shows it in full.");
+  }
+
+  private CautionViews(RuleBase base, Supplier<Set<String>> inForce, String more) {
     this.base = base;
     this.inForce = inForce;
+    this.more = more;
   }
 
   /** The cautions for a person who reads them on the screen. */
@@ -69,13 +76,13 @@ public final class CautionViews {
   }
 
   /** The cautions in full, whether they were shown before or not. */
-  static List<Block> full(List<Caution> cautions) {
+  public static List<Block> full(List<Caution> cautions) {
     return cautions.stream()
         .map(c -> Block.signal(SignalWord.valueOf(c.word().name()), c.text()))
         .toList();
   }
 
-  private static Block reminder(List<Caution> again) {
+  private Block reminder(List<Caution> again) {
     Caution.Word gravest = again.stream().map(Caution::word).min(Enum::compareTo).orElseThrow();
     String hazards =
         again.stream()
@@ -83,8 +90,7 @@ public final class CautionViews {
             .distinct()
             .collect(Collectors.joining(", "));
     return Block.signal(
-        SignalWord.valueOf(gravest.name()),
-        "What was said still holds: " + hazards + ". ? shows it in full.");
+        SignalWord.valueOf(gravest.name()), "What was said still holds: " + hazards + "." + more);
   }
 
   /** The cautions to read out on the telephone, in everyday words, each once. */

@@ -142,6 +142,9 @@ public final class DangerList {
         .forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
+    if (!unsure.isEmpty()) {
+      new UnsettledDangers(sitting).warn();
+    }
   }
 
   private Role role() {

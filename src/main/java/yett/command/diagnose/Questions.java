@@ -64,7 +64,7 @@ public final class Questions {
     if (forces.take(check, line) || wishes.grant(line)) {
       return Optional.empty();
     }
-    Optional<WanderingReading> wandering = wandering(check, line);
+    Optional<WanderingReading> wandering = WanderingReading.of(check, line);
     if (wandering.isPresent()) {
       return new Wandering(sitting).take(check, wandering.get());
     }
@@ -77,14 +77,6 @@ public final class Questions {
       sitting.say(heard.complaint());
     }
     return forces.forbids(check, heard.answer()) ? Optional.empty() : heard.answer();
-  }
-
-  /** The line as a range, if it is no single reading. */
-  private static Optional<WanderingReading> wandering(Check check, String line) {
-    return check
-        .measures()
-        .filter(m -> HeardAnswer.reading(m, line).answer().isEmpty())
-        .flatMap(m -> WanderingReading.of(m, line));
   }
 
   /**

@@ -156,11 +156,10 @@ final class RoundLine {
       return found.complaint();
     }
     HeardAnswer heard = LookAnswers.of(looks.get(position.get()), text);
-    part.put(position.get(), heard.answer());
-    if (heard.answer().isEmpty() && text.matches("[a-z]")) {
-      part.remove(position.get());
+    if (heard.answer().isEmpty() && text.matches("[a-z]")) { // a slip, not a remark
       return Optional.of((position.get() + 1) + ": " + heard.complaint());
     }
+    part.put(position.get(), heard.answer());
     if (!isWhole(looks.get(position.get()), heard.answer(), text)) {
       remarks.put(position.get(), text);
     }

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Step;
+import yett.knowledge.Caution;
 import yett.knowledge.SetUp;
 
 /**
@@ -50,7 +51,7 @@ final class SetUpScreens {
           sitting.views().entering(step),
           inForce(step.instead()),
           setUp.enterAgain(),
-          setUp.enter(),
+          full(step.cautions(), setUp.enter()),
           step.done());
     }
   }
@@ -62,7 +63,11 @@ final class SetUpScreens {
     if (done.contains(key)) {
       SetUp setUp = step.setUp();
       showBriefly(
-          what, inForce(List.of(setUp.id())), setUp.leaveAgain(), setUp.leave(), step.done());
+          what,
+          inForce(List.of(setUp.id())),
+          setUp.leaveAgain(),
+          full(List.of(), setUp.leave()),
+          step.done());
     } else {
       steps(key, what, step.setUp().leave(), step.done());
     }
@@ -72,7 +77,7 @@ final class SetUpScreens {
     List<Block> screen = new ArrayList<>(what);
     screen.add(Block.numbered(steps));
     sitting.screen(screen);
-    if (confirm(steps, false, event)) {
+    if (confirm(steps.size(), List.of(), event)) {
       done.add(key);
     }
   }
@@ -82,14 +87,20 @@ final class SetUpScreens {
       List<Block> what,
       Optional<String> inForce,
       List<String> briefly,
-      List<String> steps,
+      List<Block> full,
       Event event) {
     List<Block> screen = new ArrayList<>(what);
     inForce.ifPresent(names -> screen.add(Block.rows(Block.row("Still in force", names))));
     screen.add(Block.paragraph("As before:"));
     screen.add(Block.numbered(briefly));
     sitting.screen(screen);
-    confirm(steps, true, event);
+    confirm(briefly.size(), full, event);
+  }
+
+  private static List<Block> full(List<Caution> cautions, List<String> steps) {
+    List<Block> blocks = new ArrayList<>(CautionViews.full(cautions));
+    blocks.add(Block.numbered(steps));
+    return blocks;
   }
 
   /**
@@ -104,14 +115,19 @@ final class SetUpScreens {
     return names.isEmpty() ? Optional.empty() : Optional.of(names);
   }
 
-  /** Asks for confirmation of all steps at once with "done", as each was read in its order. */
-  private boolean confirm(List<String> steps, boolean again, Event event) {
+  /**
+   * Asks for confirmation of all steps at once with "done", as each was read in its order.
+   *
+   * @param full what "?" shows if only a short form was shown; else empty
+   */
+  private boolean confirm(int steps, List<Block> full, Event event) {
+    boolean again = !full.isEmpty();
     String prompt =
-        (steps.size() == 1
+        (steps == 1
                 ? "\"done\" when it is done"
                 : again
                     ? "\"done\" when all is done, in order"
-                    : "\"done\" when all " + steps.size() + " steps are done, in order")
+                    : "\"done\" when all " + steps + " steps are done, in order")
             + (again ? ", ? for the steps in full" : "");
     while (true) {
       OptionalInt word =
@@ -126,7 +142,7 @@ final class SetUpScreens {
         sitting.record(event);
         return true;
       }
-      sitting.show(Block.numbered(steps));
+      sitting.show(full);
     }
   }
 }

@@ -13,7 +13,8 @@ import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
 /**
- * A reading within a line of words, such as "battery 23.1 V at rest".
+ * A reading within a line of words, such as "battery 23.1 V at rest" or "the loop wanders from 2.6
+ * to 9 ohm".
  *
  * @param typed the reading alone, as it was typed
  * @param words the rest of the line; may be empty
@@ -25,7 +26,7 @@ record SpokenReading(String typed, String words, List<Check> checks) {
     List<Check> measured = base.ordinaryChecks().filter(c -> c.measured() && !c.danger()).toList();
     List<String> tokens = Arrays.asList(line.strip().split("\\s+"));
     for (int from = 0; from < tokens.size(); from++) {
-      if (!tokens.get(from).matches("[-+]?[.,]?\\d.*")) {
+      if (!tokens.get(from).matches("[-+]?[.,]?\\d.*|(?i:between)")) {
         continue;
       }
       for (int to = tokens.size(); to > from; to--) {
@@ -39,7 +40,7 @@ record SpokenReading(String typed, String words, List<Check> checks) {
           continue; // a bare number is an answer, or a slip
         }
         List<Check> fit = new ArrayList<>(measured);
-        fit.removeIf(c -> HeardAnswer.reading(c.measures().get(), typed).answer().isEmpty());
+        fit.removeIf(c -> single(c, typed).isEmpty() && range(c, typed).isEmpty());
         if (!fit.isEmpty()) {
           return Optional.of(new SpokenReading(typed, words, List.copyOf(fit)));
         }
@@ -48,16 +49,28 @@ record SpokenReading(String typed, String words, List<Check> checks) {
     return Optional.empty();
   }
 
-  Answer answer(Check check) {
-    return HeardAnswer.reading(check.measures().get(), typed).answer().orElseThrow();
+  private static Optional<Answer> single(Check check, String typed) {
+    return HeardAnswer.reading(check.measures().get(), typed).answer();
+  }
+
+  /** Among other words only a range with its unit is one: "gate 3-4" is none. */
+  private static Optional<WanderingReading> range(Check check, String typed) {
+    return typed.matches(".*\\D") ? WanderingReading.of(check, typed) : Optional.empty();
+  }
+
+  /** The reading that counts; empty if it wanders, and the person chose neither end. */
+  Optional<Answer> answer(Check check, Sitting sitting) {
+    return single(check, typed)
+        .or(() -> range(check, typed).flatMap(w -> new Wandering(sitting).take(check, w)));
   }
 
   /** The reading as it is shown back: what was measured, and the value with its unit. */
   String shown(Check check) {
-    double value = answer(check).reading().orElseThrow().value();
-    return Wording.capital(Wording.spaced(check.id()))
-        + ": "
-        + check.measures().get().show(value)
-        + ".";
+    String value =
+        single(check, typed)
+            .flatMap(Answer::reading)
+            .map(read -> check.measures().get().show(read.value()))
+            .orElse(typed);
+    return Wording.capital(Wording.spaced(check.id())) + ": " + value + ".";
   }
 }

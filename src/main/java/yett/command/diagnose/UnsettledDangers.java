@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.NotExcluded;
 import yett.knowledge.Role;
@@ -10,6 +11,17 @@ import yett.wording.Wording;
 
 /** Finds out whether a danger keeps a call from being closed by what its caller says. */
 record UnsettledDangers(Sitting sitting) {
+  /** Says at once what follows from a danger that nobody can tell. */
+  void warn() {
+    List<String> untold = notExcluded().words();
+    if (!untold.isEmpty()) {
+      sitting.show(
+          Block.paragraph("Nobody runs the gate, watched or not, until somebody has looked:"),
+          Block.numbered(untold.stream().map(Wording::capital).toList()),
+          Block.paragraph("Type danger as soon as you can tell."));
+    }
+  }
+
   /** Whether the list of dangers is still open although something was said. */
   boolean isOpen() {
     return notExcluded().unasked();

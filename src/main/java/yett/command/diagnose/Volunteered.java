@@ -143,18 +143,15 @@ public final class Volunteered {
         || sitting.moment().step() instanceof Step.MakeSafe) {
       return !told.isEmpty();
     }
-    if (named.isPresent() && !single) {
-      takenUp.take(named.get());
-    } else {
-      takenUp.take(new Choices(sitting).several(others, takenUp::words));
-    }
+    boolean sure = named.isPresent() && !single;
+    takenUp.take(sure ? others : new Choices(sitting).several(others, takenUp::words));
     return true;
   }
 
   /** Hears dangers in words stored in any case; true if there is one, or the list comes again. */
   public boolean hearDanger(String words) {
     List<Thing> told = words.isBlank() ? List.of() : dangers.among(tellings().hear(words));
-    return !told.isEmpty() && dangers.ask(told, words, this::keep);
+    return !told.isEmpty() && dangers.ask(told, words, kept -> {});
   }
 
   /** A complaint or recent event whose exact name in a list these words are. */
@@ -190,7 +187,8 @@ public final class Volunteered {
     }
     new Choices(sitting)
         .confirm(open, id -> reading.shown(sitting.base().checks().get(id)))
-        .ifPresent(id -> takenUp.reading(id, reading.answer(sitting.base().checks().get(id))));
+        .map(sitting.base().checks()::get)
+        .ifPresent(c -> reading.answer(c, sitting).ifPresent(a -> takenUp.reading(c.id(), a)));
     return true;
   }
 

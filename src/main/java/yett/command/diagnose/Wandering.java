@@ -13,7 +13,7 @@ import yett.wording.Wording;
  * person says by which end to judge. What was said is kept in the record.
  */
 record Wandering(Sitting sitting) {
-  /** The reading that counts; empty if the line is no range, or the person chose neither end. */
+  /** The reading that counts; empty if the person chose neither end. */
   Optional<Answer> take(Check check, WanderingReading said) {
     Optional<Expectation> usual = sitting.moment().judgement().expectation(check.id());
     Optional<Answer.Read> counts =

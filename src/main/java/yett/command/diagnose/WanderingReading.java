@@ -34,10 +34,21 @@ record WanderingReading(String said, Answer.Read one, Answer.Read other, Answer.
               + "\\s*"
               + UNIT);
 
-  /** Reads a line as two ends of a range; empty if it is none that this check can have. */
+  /** Two readings, "12.3 and 12.9 V", are no range. */
+  private static final Pattern TWO = Pattern.compile("(?i)(?!.*\\bbetween\\b).*\\band\\b.*");
+
+  /** A line at this check as a range; empty if it is none, or a single reading. */
+  static Optional<WanderingReading> of(Check check, String line) {
+    return check
+        .measures()
+        .filter(m -> HeardAnswer.reading(m, line).answer().isEmpty())
+        .flatMap(m -> of(m, line));
+  }
+
+  /** Reads a line as two ends of a range; empty if it is none that can be measured so. */
   static Optional<WanderingReading> of(Measures measures, String line) {
     Matcher range = RANGE.matcher(line.strip());
-    if (!range.matches()) {
+    if (!range.matches() || TWO.matcher(line).matches()) {
       return Optional.empty();
     }
     String unit = range.group(4) == null ? "" : " " + range.group(4);

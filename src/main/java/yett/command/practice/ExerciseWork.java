@@ -61,7 +61,7 @@ final class ExerciseWork {
 
   /** Whether there is a refusal; its reason is shown. */
   private boolean isRefused(Optional<Refusal> refusal) {
-    refusal.ifPresent(r -> console.show(new RefusalViews(base).refusal(r, labels.all())));
+    refusal.ifPresent(r -> console.show(new RefusalViews().refusal(r, labels.all())));
     return refusal.isPresent();
   }
 

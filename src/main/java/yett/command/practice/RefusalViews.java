@@ -6,17 +6,16 @@ import java.util.stream.Collectors;
 import yett.command.diagnose.CautionViews;
 import yett.console.Block;
 import yett.console.SignalWord;
-import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.practice.Refusal;
 
 /** Tells a trainee why something cannot be done now. */
-record RefusalViews(RuleBase base) {
+record RefusalViews() {
   List<Block> refusal(Refusal refusal, List<LabelledCards.Thing> things) {
     List<Block> blocks = new ArrayList<>();
     if (refusal.slip()) {
       blocks.add(Block.signal(SignalWord.WARNING, refusal.why()));
-      blocks.addAll(new CautionViews(base).written(refusal.cautions()));
+      blocks.addAll(CautionViews.full(refusal.cautions()));
       blocks.add(Block.paragraph("It was not done; it counts as a safety error."));
     } else {
       blocks.add(Block.paragraph(refusal.why()));

@@ -153,6 +153,12 @@ class CallEndTest {
   }
 
   @Test
+  void an_urgency_that_is_told_after_all_is_no_longer_untold() {
+    typed.type("it is dead", "0", "0", "1", "d", "back", "0", "0");
+    assertThat(sheet().urgency().reasons()).contains("nothing at the site makes it urgent");
+  }
+
+  @Test
   void no_unit_of_evidence_is_shown_on_a_call() {
     typed.type("it is dead", "0", "0", "1", "0", "0", "tell the display is dark", "1", "belief");
     assertThat(typed.screen())
@@ -289,6 +295,32 @@ class CallEndTest {
         .doesNotContain(new Event.Said("told her not to touch the live wires"));
     assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
         .contains("ambulance called 19:42, fire engine coming too; rang the police as well");
+  }
+
+  /** What the line says beside the desk's own deeds may be what the caller sees. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "told him to stay back, but there is smoke coming out of the motor",
+        "ambulance called 19:42. there is smoke coming out of the motor",
+        "done, and there is smoke coming out of the motor",
+        "told me smoke is coming out of the motor",
+        "the fire is coming out of the cabinet"
+      })
+  void a_danger_beside_what_the_desk_did_is_asked_about(String line) {
+    typed.type("it hit somebody", "1", line, "1");
+    assertThat(typed.screen().split("That may mean danger")).as(typed.screen()).hasSize(3);
+    assertThat(typed.stored().toString()).doesNotContain("HELP_CALLED, words=the fire");
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.MakeSafe.class);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"done, but he can't get to the switch", "done the first two"})
+  void what_is_done_in_part_is_not_done(String line) {
+    typed.type("it hit somebody", "1", line);
+    assertThat(typed.stored()).noneMatch(e -> e instanceof Event.MadeSafe);
   }
 
   /** Another danger is asked about; "done" is no answer to that, and no reason to begin again. */

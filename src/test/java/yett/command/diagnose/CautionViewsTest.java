@@ -31,6 +31,13 @@ class CautionViewsTest {
   }
 
   @Test
+  void where_nothing_shows_them_again_nothing_is_promised() {
+    CautionViews practice = new CautionViews(Shipped.BASE);
+    practice.written(RUN);
+    assertThat(practice.written(RUN).toString()).contains("still holds").doesNotContain("?");
+  }
+
+  @Test
   void what_was_not_read_yet_comes_in_full_beside_it() {
     views.written(Shipped.BASE.cautionsFor(List.of("traffic")));
     assertThat(views.written(RUN)).hasSize(RUN.size());

@@ -219,6 +219,20 @@ class DangerListTest extends TechniciansCase {
         .contains(new Event.Answered("danger-leaf", new Answer.CannotTell()))
         .contains(new Event.Answered("danger-person", new Answer.Chosen("nobody")));
     assertThat(answers()).noneMatch(a -> a.startsWith("danger-leaf"));
+    assertThat(typed.screen())
+        .contains("Nobody runs the gate, watched or not, until somebody has looked:")
+        .contains("Not ruled out: the gate leans");
+  }
+
+  /** Whoever comes next reads why it may not be run. */
+  @Test
+  void what_could_not_be_told_is_said_at_the_hand_over() {
+    typed.type("unknown 2", "", "slow", "0", "hand over", "no time", "", "done", "", "done");
+
+    assertThat(typed.screen())
+        .contains("Hand over No time.")
+        .contains("Nobody runs the gate: \"Does the leaf stand upright")
+        .contains("nobody could say whether this danger exists.");
   }
 
   @Test

@@ -39,7 +39,8 @@ class SetUpScreensTest extends TechniciansCase {
 
   private int times(String words) {
     String plain = words.replaceAll("\\s+", " ");
-    return (typed.screen().length() - typed.screen().replace(plain, "").length()) / plain.length();
+    String screen = typed.screen().replaceAll("\\s+", " ");
+    return (screen.length() - screen.replace(plain, "").length()) / plain.length();
   }
 
   @Test
@@ -81,10 +82,13 @@ class SetUpScreensTest extends TechniciansCase {
   }
 
   @Test
-  void a_question_mark_shows_it_step_by_step() {
+  void a_question_mark_shows_it_step_by_step_with_its_cautions() {
     String last = LOCKED_OFF.enter().get(LOCKED_OFF.enter().size() - 1);
     enterTwice("", "done", "?", "done");
     assertThat(times(last)).isEqualTo(2);
+    Shipped.BASE
+        .cautionsFor(LOCKED_OFF.hazards())
+        .forEach(c -> assertThat(times(c.avoid())).as(c.avoid()).isEqualTo(2));
   }
 
   /** Each on one line of 80, so that seven of them are taken in at a glance. */

@@ -37,7 +37,17 @@ class WanderingTest extends TechniciansCase {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"2.6", "9 ohm", "2 to", "to 9 ohm", "about 9 ohm", "7 to 7 ohm", "-9"})
+  @ValueSource(
+      strings = {
+        "2.6",
+        "9 ohm",
+        "2.6 and 9 ohm",
+        "2 to",
+        "to 9 ohm",
+        "about 9 ohm",
+        "7 to 7 ohm",
+        "-9"
+      })
   void anything_else_is_none(String line) {
     assertThat(WanderingReading.of(OHMS, line)).isEmpty();
   }
@@ -76,5 +86,26 @@ class WanderingTest extends TechniciansCase {
   void whoever_wants_neither_end_is_asked_again() {
     assertThat(answer(LOOP, "2.6 to 900 ohm", "")).isEmpty();
     assertThat(typed.stored()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "the resistance of the loop is 1 to 2 ohm",
+        "the resistance of the loop is between 1 and 2 ohm"
+      })
+  void a_range_can_be_told_with_other_words(String line) {
+    SpokenReading told = SpokenReading.of(line, Shipped.BASE).orElseThrow();
+    assertThat(told.checks()).contains(LOOP);
+    assertThat(told.shown(LOOP)).isEqualTo("Loop resistance: " + told.typed() + ".");
+    try (OpenCase open = typed.open()) {
+      assertThat(told.answer(LOOP, typed.sitting(open)).flatMap(Answer::reading))
+          .hasValueSatisfying(read -> assertThat(read.value()).isEqualTo(1.5));
+    }
+  }
+
+  @Test
+  void two_numbers_among_words_are_no_range_without_a_unit() {
+    assertThat(SpokenReading.of("it is gate 3-4", Shipped.BASE)).isEmpty();
   }
 }

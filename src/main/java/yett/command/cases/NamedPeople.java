@@ -1,0 +1,62 @@
+package yett.command.cases;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import yett.casebook.Person;
+
+/** Finds people in texts by their names and telephone numbers. */
+final class NamedPeople {
+  /** A shorter part of a name, or of a number, is in too many texts by chance. */
+  private static final int SHORTEST = 3;
+
+  private static final int FEWEST_DIGITS = 6;
+
+  private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
+
+  private final List<String> whole;
+  private final Set<String> parts;
+  private final List<String> numbers;
+
+  NamedPeople(List<Person> people) {
+    this.whole =
+        people.stream()
+            .flatMap(p -> Stream.of(p.name(), p.phone()))
+            .map(t -> t.strip().toLowerCase(Locale.ROOT))
+            .filter(t -> t.length() >= SHORTEST)
+            .toList();
+    this.parts =
+        people.stream()
+            .flatMap(p -> words(p.name()))
+            .filter(w -> w.length() >= SHORTEST)
+            .collect(Collectors.toSet());
+    this.numbers =
+        people.stream()
+            .map(p -> digits(p.phone()))
+            .filter(n -> n.length() >= FEWEST_DIGITS)
+            .toList();
+  }
+
+  /** Whether a text has a name or number as it was entered. */
+  boolean isIn(String text) {
+    return whole.stream().anyMatch(text.toLowerCase(Locale.ROOT)::contains);
+  }
+
+  /** Whether a text has a word of a name, or a number in another spelling. */
+  boolean isHintedAt(String text) {
+    return words(text).anyMatch(parts::contains)
+        || numbers.stream().anyMatch(digits(text)::contains);
+  }
+
+  private static Stream<String> words(String text) {
+    return Arrays.stream(NO_WORD.split(text.toLowerCase(Locale.ROOT)));
+  }
+
+  private static String digits(String text) {
+    return text.replaceAll("\\D", "");
+  }
+}
