@@ -250,6 +250,7 @@ final class InventedRuleBase {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Map.of(),
         "invented");
   }

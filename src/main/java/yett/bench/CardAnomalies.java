@@ -191,7 +191,8 @@ final class CardAnomalies {
         .filter(c -> !entailed.contains(c.id()) && !namedByRule(c.id()))
         .forEach(c -> add(Kind.UNREACHABLE, c.id(), "this check tells nothing of any cause"));
     base.repairs().values().stream()
-        .filter(r -> r.removes().isEmpty() && !entailed.contains(r.id()) && !namedByRule(r.id()))
+        .filter(r -> r.removes().isEmpty() && r.putsRight().isEmpty())
+        .filter(r -> !entailed.contains(r.id()) && !namedByRule(r.id()))
         .forEach(
             r -> add(Kind.UNREACHABLE, r.id(), "this repair removes nothing and follows nothing"));
     base.histories().values().stream()

@@ -46,9 +46,18 @@ final class FailedProofs {
   Optional<Step> repair() {
     return failed.stream()
         .filter(p -> !present.isMendedSince(latest(p).orElseThrow().event()))
-        .flatMap(p -> likeliest(pointsTo(p).toList()).stream())
+        .flatMap(p -> next(p).stream())
         .findFirst()
         .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.FAILED_PROOF)));
+  }
+
+  /** What the proof found is put right where it was found, if a repair is there for just that. */
+  private Optional<Repair> next(Check proof) {
+    List<Repair> repairs = pointsTo(proof).toList();
+    return repairs.stream()
+        .filter(r -> r.putsRight().contains(proof.id()))
+        .findFirst()
+        .or(() -> likeliest(repairs));
   }
 
   /**
@@ -109,9 +118,12 @@ final class FailedProofs {
 
   /**
    * Chance that the proof failed because of a cause that this repair removes, if the cause is
-   * present, times the chance that the repair cures it.
+   * present, times the chance that the repair cures it; 1 if it puts right what the proof found.
    */
   private static double worth(Repair repair, Check proof) {
+    if (repair.putsRight().contains(proof.id())) {
+      return 1;
+    }
     int fail = proof.indexOf(Check.FAIL);
     return repair.removes().entrySet().stream()
         .filter(e -> proof.likelihood().containsKey(e.getKey()))

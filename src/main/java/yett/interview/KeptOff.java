@@ -1,6 +1,7 @@
 package yett.interview;
 
 import java.util.List;
+import java.util.stream.Stream;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
@@ -15,7 +16,8 @@ final class KeptOff {
   /**
    * Whether {@code into} can follow {@code from} directly: {@code from} is without mains, or is no
    * more than an opened cover while {@code into} lets nothing run; and {@code into} excludes
-   * everything that {@code from} excludes.
+   * everything that {@code from} excludes. Between two states with the mains off and the cover off,
+   * mains and cover stay off, even if the batteries come back.
    */
   static boolean between(SetUp from, SetUp into, RuleBase base) {
     SetUp mains = base.setUps().get(SetUp.MAINS_AS_FOUND);
@@ -30,8 +32,15 @@ final class KeptOff {
             && able != null
             && excludes(into, able);
     return mains != null
-        && (excludes(from, mains) || open)
-        && ruledOut.stream().allMatch(condition -> excludes(into, condition));
+        && (isOpenWithoutMains(from, base) && isOpenWithoutMains(into, base)
+            || (excludes(from, mains) || open)
+                && ruledOut.stream().allMatch(condition -> excludes(into, condition)));
+  }
+
+  private static boolean isOpenWithoutMains(SetUp setUp, RuleBase base) {
+    return Stream.of(SetUp.MAINS_AS_FOUND, SetUp.COVERS_ON)
+        .map(base.setUps()::get)
+        .allMatch(condition -> condition != null && excludes(setUp, condition));
   }
 
   private static boolean excludes(SetUp one, SetUp other) {

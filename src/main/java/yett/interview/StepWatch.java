@@ -164,8 +164,9 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
           .forEach(
               other ->
                   require(
-                      setUp.excludes().contains(SetUp.ABLE_TO_RUN)
-                          || base.setUps().get(SetUp.ABLE_TO_RUN).excludes().contains(setUp.id()),
+                      isExcluded(SetUp.ABLE_TO_RUN, setUp)
+                          || isExcluded(SetUp.MAINS_AS_FOUND, setUp)
+                              && isExcluded(SetUp.MAINS_AS_FOUND, base.setUps().get(other)),
                       "%s goes on from %s, and the gate can still run",
                       setUp.id(),
                       other));
@@ -174,6 +175,11 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
       require(!setUp.enter().isEmpty(), "nothing to confirm for %s", setUp.id());
       require(!isCaller(), "a caller changes the state of the work: %s", step);
     };
+  }
+
+  private boolean isExcluded(String condition, SetUp setUp) {
+    return setUp.excludes().contains(condition)
+        || base.setUps().get(condition).excludes().contains(setUp.id());
   }
 
   @Override

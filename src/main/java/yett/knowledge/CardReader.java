@@ -171,6 +171,7 @@ record CardReader(Fields fields, String id) {
         fields.texts("measure-first"),
         fields.texts("entails"),
         fields.texts("proofs"),
+        fields.texts("puts-right"),
         fields.conditions("only-if"),
         fields.text("source"));
   }

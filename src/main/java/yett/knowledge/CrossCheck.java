@@ -204,6 +204,7 @@ final class CrossCheck {
     known("repair", repair.id(), "measure-first", repair.measureFirst(), base.checks().keySet());
     known("repair", repair.id(), "entails", repair.entails(), followers);
     known("repair", repair.id(), "proofs", repair.proofs(), proofs);
+    known("repair", repair.id(), "puts-right", repair.putsRight(), proofs);
     hazards("repair", repair.id(), repair.hazards());
     conditions("repair", repair.id(), repair.onlyIf());
     checkAllowed("repair", repair.id(), repair.who(), repair.needs());

@@ -12,6 +12,7 @@ import yett.quantity.Units;
  * @param entails repairs or checks that are necessary afterwards
  * @param measureFirst checks to make before it is begun, where possible
  * @param proofs proofs that it makes necessary in addition to those of every gate
+ * @param putsRight proofs whose failure it puts right by itself, whatever the cause
  */
 public record Repair(
     String id,
@@ -26,6 +27,7 @@ public record Repair(
     List<String> measureFirst,
     List<String> entails,
     List<String> proofs,
+    List<String> putsRight,
     Map<String, List<String>> onlyIf,
     String source)
     implements SiteCard {
@@ -74,6 +76,7 @@ public record Repair(
         measureFirst,
         entails,
         proofs,
+        putsRight,
         onlyIf,
         source);
   }

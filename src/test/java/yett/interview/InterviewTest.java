@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yett.belief.Belief;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -514,6 +516,37 @@ class InterviewTest {
     confirmSetUps();
     assertThat(mended()).isEqualTo("set-force");
     assertThat(((Step.Mend) step()).occasion().kind()).isEqualTo(Occasion.Kind.FAILED_PROOF);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"warning-signs-present, fit-warning-signs", "guards-in-place, refit-guards"})
+  void what_no_fault_explains_is_put_right_where_its_proof_failed(String proof, String repair) {
+    beginWork("tighten-chain", "chain-looks");
+    mend("tighten-chain");
+    say(new Event.Retested(true));
+    prove(proof, Check.FAIL);
+    say(new Event.Reopened(proof));
+    confirmSetUps();
+    assertThat(mended()).isEqualTo(repair);
+    mend(repair);
+    say(new Event.Retested(true));
+    confirmSetUps();
+    assertThat(step()).isNotInstanceOf(Step.HandOver.class);
+  }
+
+  @Test
+  void whoever_has_the_batteries_off_gets_them_back_without_the_mains() {
+    beginWork("tighten-chain", "chain-looks");
+    confirmSetUps();
+    assertThat(moment().state().work().setUps()).contains("locked-off");
+    say(new Event.AskedFor("battery-block-difference"));
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.Enter.class,
+            s -> {
+              assertThat(s.setUp().id()).isEqualTo("mains-off-batteries-on");
+              assertThat(s.instead()).containsExactly("locked-off");
+            });
   }
 
   @Test

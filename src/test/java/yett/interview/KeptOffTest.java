@@ -11,6 +11,8 @@ class KeptOffTest {
   @ParameterizedTest
   @CsvSource({
     "mains-off-batteries-on, locked-off, true",
+    "locked-off, mains-off-batteries-on, true", // mains and cover stay off
+    "isolated, mains-off-batteries-on, false", // what was dangerous is looked at first
     "cover-off, locked-off, true",
     "cover-off, motor-unplugged, true",
     "cover-off, mains-off-batteries-on, false", // the gate can still run there

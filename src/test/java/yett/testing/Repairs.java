@@ -24,6 +24,7 @@ public final class Repairs {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Map.of(),
         "test");
   }
@@ -44,6 +45,7 @@ public final class Repairs {
         repair.measureFirst(),
         entails,
         repair.proofs(),
+        List.of(),
         onlyIf,
         repair.source());
   }

@@ -9,6 +9,7 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Suspect;
 import yett.knowledge.Cause;
+import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.wording.Figures;
 import yett.wording.Wording;
@@ -52,7 +53,7 @@ record Decisions(Sitting sitting, Questions questions) {
                 + " it."),
         Block.numbered(
             List.of(
-                "go on: repair what the proof points to, or look for the cause",
+                afterFailure(step.proof()),
                 "leave the gate out of service: locked off, open way closed by other means, "
                     + "signed")));
     questions
@@ -67,6 +68,15 @@ record Decisions(Sitting sitting, Questions questions) {
                     i == 0
                         ? new Event.Reopened(step.proof().id())
                         : new Event.GaveUp("a proof failed: " + step.proof().ask())));
+  }
+
+  /** What going on means: the repair that puts right just what failed has its name here. */
+  private String afterFailure(Check proof) {
+    return sitting.base().repairs().values().stream()
+        .filter(r -> r.putsRight().contains(proof.id()))
+        .findFirst()
+        .map(r -> "put it right now and prove it again: " + r.name())
+        .orElse("go on: repair what the proof points to, or look for the cause");
   }
 
   /** One of the possible decisions when further checks are no longer worth their cost. */
