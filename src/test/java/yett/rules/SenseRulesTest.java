@@ -102,6 +102,11 @@ class SenseRulesTest extends ShownByExamples {
             "batteries that are said to be low are read before anything is locked off for them",
             new Fact.ComplaintsTaken(),
             complained("low-battery-warning")),
+        example(
+            "the switches are looked at before anything else of a dark operator",
+            new Fact.ComplaintsTaken(),
+            complained("does-nothing"),
+            said(1, "display-lit", "dark")),
         example("mains that is not there cannot dip", said(1, "mains-lamp", "no-mains")),
         example("a circuit that is off cannot dip", said(1, "breaker-position", "tripped")));
   }
