@@ -146,7 +146,7 @@ final class CaseFacts {
                                 id, t.slope(), t.low(), t.high(), trends.words(check, t))));
   }
 
-  /** The fact for an answer; empty for one that tells nothing. */
+  /** The fact for an answer; empty for one that was not given. */
   Optional<Fact> given(CaseState.Answered a) {
     if (!base.checks().containsKey(a.check())) {
       return Optional.empty(); // the check has left the rule base since the case was begun
@@ -155,15 +155,8 @@ final class CaseFacts {
         .map(
             c -> Optional.of(fact(a, c.outcome(), Double.NaN, false)),
             r -> Optional.of(fact(a, "", r.value(), true)),
-            () -> untold(a),
+            () -> Optional.of(new Fact.Untold(a.check(), a.event())),
             Optional::empty);
-  }
-
-  /** The fact that nobody could tell. Only for a danger, where that matters. */
-  private Optional<Fact> untold(CaseState.Answered a) {
-    return base.checks().get(a.check()).danger()
-        ? Optional.of(new Fact.Untold(a.check(), a.event()))
-        : Optional.empty();
   }
 
   private static Fact fact(CaseState.Answered a, String outcome, double value, boolean measured) {

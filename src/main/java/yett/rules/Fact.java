@@ -62,7 +62,7 @@ public sealed interface Fact {
       String check, String outcome, double value, boolean measured, Role by, long event, int epoch)
       implements Fact {}
 
-  /** A danger about which somebody could say neither yes nor no. */
+  /** A check, or a danger, about which somebody could not tell. */
   record Untold(String check, long event) implements Fact {}
 
   /** A repair that was done; {@code epoch} counts the repairs from 1. */

@@ -44,6 +44,9 @@ class FollowUpRulesTest extends ShownByExamples {
             "what keeps the batteries from being charged comes before new ones",
             read(1, "charging-voltage", "24.1 V")),
         example(
+            "an eye that gets no supply has its supply put right before the pair is replaced",
+            read(1, "beam-supply", "3.1 V")),
+        example(
             "batteries that have just been charged are not charged again",
             done("charge-batteries", 1),
             read(2, 1, Role.TECHNICIAN, "charging-voltage", "27.4 V")),
@@ -69,6 +72,14 @@ class FollowUpRulesTest extends ShownByExamples {
             "a chain at the end of its take-up is measured",
             said(1, "tension-nuts", "used-up"),
             done("tighten-chain", 1)),
+        example(
+            "a chain that was taken up too far is let out again",
+            done("tighten-chain", 1),
+            read(2, 1, Role.TECHNICIAN, "chain-sag", "20 mm")),
+        example(
+            "a chain that still hangs too low is taken up further",
+            done("tighten-chain", 1),
+            read(2, 1, Role.TECHNICIAN, "chain-sag", "160 mm")),
         example(
             "a chain that ran crooked has worn the teeth",
             said(1, "chain-side-wear", "cut-in"),
@@ -121,6 +132,10 @@ class FollowUpRulesTest extends ShownByExamples {
             read(2, "dc-supply-voltage", "27 V")),
         example("which feeder would do", said(1, "feeder-judged", "too-small")),
         example("a device for 12 V", read(1, "receiver-supply", "12.4 V")),
+        example(
+            "what the lead to an eye loses",
+            read(1, "beam-supply", "3.1 V"),
+            read(2, "accessory-voltage", "24.6 V")),
         example("edges wired together", read(1, "edge-resistance", "4.1 kohm")),
         example(
             "a reading over the telephone",

@@ -91,6 +91,22 @@ class SenseRulesTest extends ShownByExamples {
             "a gate without power answers no command and shows nothing",
             complained("does-nothing"),
             said(1, "display-lit", "dark")),
+        example(
+            "a gate that is held open on purpose has no closed place",
+            complained("stays-open"),
+            said(1, "held-devices", "one")),
+        example(
+            "the wires of the commands come off after a look at the lamps of the inputs",
+            new Fact.ComplaintsTaken()),
+        example(
+            "batteries that are said to be low are read before anything is locked off for them",
+            new Fact.ComplaintsTaken(),
+            complained("low-battery-warning")),
+        example(
+            "the switches are looked at before anything else of a dark operator",
+            new Fact.ComplaintsTaken(),
+            complained("does-nothing"),
+            said(1, "display-lit", "dark")),
         example("mains that is not there cannot dip", said(1, "mains-lamp", "no-mains")),
         example("a circuit that is off cannot dip", said(1, "breaker-position", "tripped")));
   }
