@@ -56,9 +56,7 @@ record FiguresViews(RuleBase base) {
     part(blocks, heading, rows, "None.");
   }
 
-  /**
-   * @param none what is said if there are no rows
-   */
+  /** Adds a part of the figures; {@code none} is said if there are no rows. */
   private static void part(List<Block> blocks, String heading, List<Block.Row> rows, String none) {
     blocks.add(Block.heading(heading));
     blocks.add(rows.isEmpty() ? Block.paragraph(none) : new Block.Rows(rows));

@@ -1,5 +1,6 @@
 package yett.command.diagnose;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -87,6 +88,33 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
     return index >= 0 && index < check.outcomes().size()
         ? HeardAnswer.of(new Answer.Chosen(check.outcomes().get(index).id()))
         : HeardAnswer.lettered(check, line);
+  }
+
+  /** The letters and words of the answers to a look. */
+  static String lettered(Check check) {
+    StringBuilder all = new StringBuilder();
+    for (int i = 0; i < check.outcomes().size(); i++) {
+      all.append(i == 0 ? "" : "; ")
+          .append(Words.letter(i))
+          .append(' ')
+          .append(check.outcomes().get(i).text());
+    }
+    return all.append('.').toString();
+  }
+
+  /** Nobody numbers a look to say in other words that it is as usual; that is asked. */
+  static boolean isOrdinary(Check check, Answer answer) {
+    return answer.choice().filter(id -> check.indexOf(id) == 0).isPresent();
+  }
+
+  /** Whether an answer says all that was typed. */
+  static boolean isWhole(Check check, Optional<Answer> answer, String text) {
+    return answer
+        .flatMap(Answer::choice)
+        .map(id -> id + " " + check.outcomes().get(check.indexOf(id)).text())
+        .map(all -> all.toLowerCase(Locale.ROOT))
+        .filter(all -> Arrays.stream(text.split("\\W+")).allMatch(all::contains))
+        .isPresent();
   }
 
   /** Asks for the outcome of one look; empty if a request led elsewhere. */

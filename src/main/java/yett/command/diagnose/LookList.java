@@ -30,6 +30,7 @@ final class LookList {
   private final List<Event> remarks = new ArrayList<>();
 
   private final OpenLooks open;
+  private final BesideLooks beside;
 
   /** Id of the place whose looks the person wants one at a time; empty for none. */
   private String singly = "";
@@ -43,6 +44,7 @@ final class LookList {
     this.wishes = wishes;
     this.views = views;
     this.open = new OpenLooks(sitting);
+    this.beside = new BesideLooks(wishes);
     this.answers = new LookAnswers(sitting, wishes, views);
   }
 
@@ -108,8 +110,8 @@ final class LookList {
         continue; // what could not be read may have been out of the ordinary
       }
       RoundLine.Heard heard = RoundLine.read(looks, text.equals("0") ? "" : line);
-      boolean elsewhere = isHeardElsewhere(looks, line, heard);
-      if (elsewhere && !isNumbered(line)) {
+      boolean elsewhere = beside.isHeard(looks, line, heard);
+      if (elsewhere && !BesideLooks.isNumbered(line)) {
         if (sitting.moment() != moment) {
           open.leave(looks, said);
           return;
@@ -166,25 +168,6 @@ final class LookList {
 
   private static Event remark(Check look, String words) {
     return new Event.Noted(words, Optional.of(look.id()));
-  }
-
-  private static boolean isNumbered(String line) {
-    return line.strip().matches("[?-]?\\s*\\d.*");
-  }
-
-  /** Hears words that answer no look, or share only one word with an outcome; false if none fit. */
-  private boolean isHeardElsewhere(List<Check> looks, String line, RoundLine.Heard heard) {
-    boolean numbered = isNumbered(line);
-    String words =
-        numbered ? line.replaceAll("[?-]?\\d+[a-z]?\\b|[,;]", " ").strip() : line.strip();
-    boolean answers = numbered && heard.complaints().isEmpty();
-    boolean elsewhere =
-        words.contains(" ")
-            && (!answers || wishes.volunteered().isDanger(words))
-            && looks.stream().allMatch(c -> wishes.volunteered().isElsewhere(c, words));
-    boolean unknown =
-        !numbered && !words.isEmpty() && RoundLine.read(looks, words).said().isEmpty();
-    return (elsewhere || unknown) && wishes.volunteered().hear(words);
   }
 
   private void how(Step.LookRound round, String number) {

@@ -1,7 +1,6 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +11,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.command.common.HeardAnswer;
-import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 
@@ -148,28 +146,17 @@ final class RoundLine {
     int index = letter.charAt(0) - 'a';
     if (index >= outcomes.size()) {
       return Optional.of(
-          "\"" + (position + 1) + letter + "\" is not understood: " + answers(looks.get(position)));
+          "\""
+              + (position + 1)
+              + letter
+              + "\" is not understood: "
+              + LookAnswers.lettered(looks.get(position)));
     }
     part.put(position, Optional.of(new Answer.Chosen(outcomes.get(index).id())));
     return Optional.empty();
   }
 
-  /** The letters and words of the answers to a look. */
-  static String answers(Check check) {
-    StringBuilder all = new StringBuilder();
-    for (int i = 0; i < check.outcomes().size(); i++) {
-      all.append(i == 0 ? "" : "; ")
-          .append(Words.letter(i))
-          .append(' ')
-          .append(check.outcomes().get(i).text());
-    }
-    return all.append('.').toString();
-  }
-
-  /**
-   * Reads words: those after a number belong to its look, others to the look that has such an
-   * outcome.
-   */
+  /** Reads words: after a number those of its look, else of the look that has such an outcome. */
   private Optional<String> words(List<String> words) {
     if (words.isEmpty()) {
       return Optional.empty();
@@ -183,8 +170,9 @@ final class RoundLine {
     }
     Check check = looks.get(position.get());
     HeardAnswer heard = LookAnswers.of(check, text);
-    boolean whole = isWhole(check, heard.answer(), text);
-    part.put(position.get(), heard.answer().filter(a -> whole || !isOrdinary(check, a)));
+    boolean whole = LookAnswers.isWhole(check, heard.answer(), text);
+    part.put(
+        position.get(), heard.answer().filter(a -> whole || !LookAnswers.isOrdinary(check, a)));
     if (heard.answer().isEmpty() && text.matches("[a-z]")) { // a slip, not a remark
       return Optional.of((position.get() + 1) + ": " + heard.complaint());
     }
@@ -206,20 +194,5 @@ final class RoundLine {
     }
     found.complaint().ifPresent(c -> strays.add(text));
     return found.complaint();
-  }
-
-  /** Nobody numbers a look to say in other words that it is as usual; that is asked. */
-  private static boolean isOrdinary(Check check, Answer answer) {
-    return answer.choice().filter(id -> check.indexOf(id) == 0).isPresent();
-  }
-
-  /** Whether an answer says all that was typed. */
-  private static boolean isWhole(Check check, Optional<Answer> answer, String text) {
-    return answer
-        .flatMap(Answer::choice)
-        .map(id -> id + " " + check.outcomes().get(check.indexOf(id)).text())
-        .map(all -> all.toLowerCase(Locale.ROOT))
-        .filter(all -> Arrays.stream(text.split("\\W+")).allMatch(all::contains))
-        .isPresent();
   }
 }

@@ -21,9 +21,6 @@ import yett.saying.Thing;
  * as an answer. Words that may mean a danger are asked about first.
  */
 public final class Volunteered {
-  /** How many readings are offered, so that they can be seen at a glance. */
-  private static final int MOST = 5;
-
   /**
    * Words that some prompt asks for. At any other prompt they are slips, and nothing is understood
    * from them.
@@ -34,6 +31,7 @@ public final class Volunteered {
   private final Sitting sitting;
   private final ToldAndConfirmed takenUp;
   private final ToldDangers dangers;
+  private final ToldReadings readings;
   private final CallEnd end;
 
   Volunteered(Sitting sitting, CallEnd end) {
@@ -41,6 +39,7 @@ public final class Volunteered {
     this.end = end;
     this.takenUp = new ToldAndConfirmed(sitting);
     this.dangers = new ToldDangers(sitting, takenUp);
+    this.readings = new ToldReadings(sitting, takenUp);
   }
 
   /** Takes up words that the person explicitly wants to tell, whatever the question is. */
@@ -129,7 +128,7 @@ public final class Volunteered {
     return !tellings().hear(words).dangers().isEmpty();
   }
 
-  private void keep(String words) {
+  void keep(String words) {
     sitting.record(
         sitting.moment().state().role() == Role.CALLER
             ? new Event.Said(words)
@@ -138,17 +137,7 @@ public final class Volunteered {
 
   /** Asks what the words mean; returns false if nothing is understood from them. */
   private boolean take(String words) {
-    List<String> readings = SpokenReading.several(words, sitting.base());
-    if (!readings.isEmpty() && !isDanger(words)) {
-      keep(words);
-      sitting.say(
-          "These are several readings: "
-              + String.join(", ", readings)
-              + ". They are kept as a note. Tell one at a time, with what was measured.");
-      return true;
-    }
-    Optional<SpokenReading> reading = SpokenReading.of(words, sitting.base());
-    if (reading.isPresent() && read(reading.get())) {
+    if (readings.severalKept(words, this) || readings.taken(words)) {
       return true;
     }
     Heard heard = tellings().hear(words);
@@ -192,29 +181,6 @@ public final class Volunteered {
                         h -> !ListChoice.same(words, List.of(h.id()), List.of(h.name())).isEmpty())
                     .findFirst()
                     .map(h -> new Thing(Thing.Kind.HISTORY, h.id(), "")));
-  }
-
-  /**
-   * Asks which check a reading belongs to; returns whether it was one of those that can have it.
-   */
-  private boolean read(SpokenReading reading) {
-    List<String> checks = reading.checks().stream().map(Check::id).toList();
-    List<String> meant =
-        reading.words().isEmpty() ? checks : tellings().hearReading(reading.words(), checks);
-    if (meant.isEmpty() || sitting.moment().step() instanceof Step.MakeSafe) {
-      return false;
-    }
-    List<String> open = takenUp.open(meant);
-    if (open.size() > MOST) {
-      String name = sitting.base().checks().get(open.get(0)).name().toLowerCase(Locale.ROOT);
-      sitting.say("Say what was measured as well, such as: " + name + " " + reading.typed() + ".");
-      return true;
-    }
-    new Choices(sitting)
-        .confirm(open, id -> reading.shown(sitting.base().checks().get(id)))
-        .map(sitting.base().checks()::get)
-        .ifPresent(c -> reading.answer(c, sitting).ifPresent(a -> takenUp.reading(c.id(), a)));
-    return true;
   }
 
   private Tellings tellings() {

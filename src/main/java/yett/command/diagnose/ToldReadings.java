@@ -1,0 +1,56 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Locale;
+import yett.interview.Step;
+import yett.knowledge.Check;
+
+/** Takes up readings that a person tells without being asked. */
+record ToldReadings(Sitting sitting, ToldAndConfirmed takenUp) {
+  /** How many checks are offered for a reading, so that they can be seen at a glance. */
+  private static final int MOST = 5;
+
+  /** Keeps words that give several readings as a note; false if they do not, or tell a danger. */
+  boolean severalKept(String words, Volunteered told) {
+    List<String> readings = SpokenReading.several(words, sitting.base());
+    if (readings.isEmpty() || told.isDanger(words)) {
+      return false;
+    }
+    told.keep(words);
+    sitting.say(
+        "These are several readings: "
+            + String.join(", ", readings)
+            + ". They are kept as a note. Tell one at a time, with what was measured.");
+    return true;
+  }
+
+  /** Takes up a reading; returns whether the words were one. */
+  boolean taken(String words) {
+    return SpokenReading.of(words, sitting.base()).filter(this::read).isPresent();
+  }
+
+  /**
+   * Asks which check a reading belongs to; returns whether it was one of those that can have it.
+   */
+  private boolean read(SpokenReading reading) {
+    List<String> checks = reading.checks().stream().map(Check::id).toList();
+    List<String> meant =
+        reading.words().isEmpty()
+            ? checks
+            : sitting.ears().tellings().hearReading(reading.words(), checks);
+    if (meant.isEmpty() || sitting.moment().step() instanceof Step.MakeSafe) {
+      return false;
+    }
+    List<String> open = takenUp.open(meant);
+    if (open.size() > MOST) {
+      String name = sitting.base().checks().get(open.get(0)).name().toLowerCase(Locale.ROOT);
+      sitting.say("Say what was measured as well, such as: " + name + " " + reading.typed() + ".");
+      return true;
+    }
+    new Choices(sitting)
+        .confirm(open, id -> reading.shown(sitting.base().checks().get(id)))
+        .map(sitting.base().checks()::get)
+        .ifPresent(c -> reading.answer(c, sitting).ifPresent(a -> takenUp.reading(c.id(), a)));
+    return true;
+  }
+}
