@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
@@ -22,9 +21,6 @@ import yett.wording.Wording;
  * @param checks those that can have such a reading
  */
 record SpokenReading(String typed, String words, List<Check> checks) {
-  /** A number that is followed by another one, as in "24 to 27 V". */
-  private static final Pattern TO = Pattern.compile("(?i)to|and|or|-|\u2013|\u2014|\\.\\.+");
-
   /**
    * The only reading of a line that has a unit, else the first number that any check can read;
    * empty if there is none.
@@ -37,16 +33,10 @@ record SpokenReading(String typed, String words, List<Check> checks) {
         .or(() -> all.stream().filter(r -> !r.words().isEmpty()).findFirst());
   }
 
-  /** The readings of a line that gives several, as typed; empty if it gives one or none. */
+  /** The readings of a line that gives several with their units, as typed; else empty. */
   static List<String> several(String line, RuleBase base) {
-    List<SpokenReading> all = all(line, base);
-    List<String> several = new ArrayList<>();
-    for (int i = 0; i < all.size(); i++) {
-      boolean range = i + 1 < all.size() && all.get(i).isBefore(all.get(i + 1), line);
-      if (all.get(i).hasUnit() || range) {
-        several.add(all.get(i).typed());
-      }
-    }
+    List<String> several =
+        all(line, base).stream().filter(SpokenReading::hasUnit).map(SpokenReading::typed).toList();
     return several.size() > 1 ? several : List.of();
   }
 
@@ -84,13 +74,6 @@ record SpokenReading(String typed, String words, List<Check> checks) {
 
   private boolean hasUnit() {
     return typed.matches(".*[^\\d.,+\\-/\\s].*");
-  }
-
-  /** Whether only "to" or the like stands between the two. */
-  private boolean isBefore(SpokenReading next, String line) {
-    int end = line.indexOf(typed) + typed.length();
-    int begin = line.indexOf(next.typed(), end);
-    return begin >= 0 && TO.matcher(line.substring(end, begin).strip()).matches();
   }
 
   private static Optional<Answer> single(Check check, String typed) {

@@ -226,7 +226,6 @@ class VolunteeredTest {
       strings = {
         "one battery reads 12.6 V and the other 10.4 V",
         "battery 24 V, then 27 V",
-        "battery 24 to 27",
         "sag 2 in, chain 12 5/16 in"
       })
   void of_several_readings_none_is_picked_out_and_none_is_lost(String words) {
