@@ -134,7 +134,7 @@ class BaselinesTest {
       textBlock =
           """
           replace-chain         | chain-sag chain-length marker-gap sprocket-offset    | battery-rest-voltage
-          tighten-chain         | chain-sag chain-length marker-gap                    | push-force
+          tighten-chain         | chain-sag marker-gap                                 | chain-length
           renew-connecting-link | chain-sag                                            | battery-rest-voltage
           replace-idler         | chain-sag push-force running-current                 | battery-rest-voltage
           replace-sprocket      | chain-sag sprocket-offset end-gap                    | battery-rest-voltage

@@ -197,14 +197,15 @@ class RequestTest {
     assertThat(moment().state().work().setUps()).containsExactly("locked-off");
   }
 
+  /** The lock stays on the mains while the batteries are connected again. */
   @Test
   void batteries_are_connected_before_the_gate_runs_on_them() {
     begin(Role.TECHNICIAN);
     say(new Event.SetUpEntered("locked-off", ""));
     say(new Event.AskedFor("battery-block-difference"));
-    assertThat(step())
-        .isInstanceOfSatisfying(
-            Step.Leave.class, l -> assertThat(l.setUp().id()).isEqualTo("locked-off"));
+    Step.Enter enter = (Step.Enter) step();
+    assertThat(enter.setUp().id()).isEqualTo("mains-off-batteries-on");
+    assertThat(enter.instead()).containsExactly("locked-off");
   }
 
   private void begin(Role role) {

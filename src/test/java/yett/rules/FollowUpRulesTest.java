@@ -112,6 +112,7 @@ class FollowUpRulesTest extends ShownByExamples {
     return Stream.of(
         example("how much chain to take up", read(1, "chain-sag", "150 mm")),
         example("how far the chain has grown", read(1, "chain-length", "310.1 mm")),
+        example("an idler that was freed is replaced soon", done("free-idler", 1)),
         example("a length that fits another chain", read(1, "chain-length", "381 mm")),
         example("what share of its weight a leaf takes to push", read(1, "push-force", "200 N")),
         example("a leaf on a slope is held", site("grade", "1.5 %")),

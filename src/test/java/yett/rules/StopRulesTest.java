@@ -106,6 +106,9 @@ class StopRulesTest extends ShownByExamples {
             said(1, "danger-person", "hurt-or-trapped"),
             said(2, "danger-person", "nobody")),
         example(
+            "a gate that a stop button did not stop is not run",
+            said(1, "stop-button-works", "fail")),
+        example(
             "a caller does not touch a gate that may be live, burns or leaks acid",
             CALLER,
             said(1, "danger-shock", "shock")),

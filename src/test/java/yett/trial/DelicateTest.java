@@ -20,7 +20,7 @@ class DelicateTest {
     assertThat(numbers).isNotEmpty();
     assertThat(numbers)
         .isSortedAccordingTo((a, b) -> Double.compare(b.sum(), a.sum()))
-        .anyMatch(n -> n.check().equals("noisy-chain") && n.cause().equals("chain-slack"))
+        .anyMatch(n -> n.check().equals("noise-kind") && n.cause().equals("chain-slack"))
         .noneMatch(n -> n.check().equals("limits-hold")); // asked after the repair
   }
 
