@@ -99,10 +99,6 @@ class SenseRulesTest extends ShownByExamples {
             "the wires of the commands come off after a look at the lamps of the inputs",
             new Fact.ComplaintsTaken()),
         example(
-            "batteries that are said to be low are read before anything is locked off for them",
-            new Fact.ComplaintsTaken(),
-            complained("low-battery-warning")),
-        example(
             "the switches are looked at before anything else of a dark operator",
             new Fact.ComplaintsTaken(),
             complained("does-nothing"),
