@@ -287,7 +287,7 @@ class GatesIT {
 
     Path gates = directory.resolve("long-quay-gates.csv");
     in(firm, "gates", "export", gates.toString());
-    assertThat(Files.readString(gates)).contains("8 m (26.25 ft)", "26.9 ft");
+    assertThat(Files.readString(gates)).contains("8 m (26.2 ft)", "26.9 ft");
     Pipe.Result again = in(firm, "gates", "import", gates.toString());
     assertThat(again.stdout()).as(again.stderr()).contains("0 new, 0 changed");
 

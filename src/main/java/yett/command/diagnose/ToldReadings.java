@@ -26,7 +26,22 @@ record ToldReadings(Sitting sitting, ToldAndConfirmed takenUp) {
 
   /** Takes up a reading; returns whether the words were one. */
   boolean taken(String words) {
-    return SpokenReading.of(words, sitting.base()).filter(this::read).isPresent();
+    return SpokenReading.of(words, sitting.base())
+        .filter(r -> !isSlip(r))
+        .filter(this::read)
+        .isPresent();
+  }
+
+  /**
+   * A bare reading that the question asks for is meant for it, even if nothing can read so much.
+   */
+  private boolean isSlip(SpokenReading reading) {
+    return sitting.moment().step() instanceof Step.Ask ask
+        && ask.check().measured()
+        && reading.words().isEmpty()
+        && reading.checks().stream()
+            .map(c -> c.measures().get().quantity())
+            .anyMatch(ask.check().measures().get().quantity()::equals);
   }
 
   /**

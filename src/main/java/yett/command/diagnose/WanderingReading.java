@@ -23,13 +23,14 @@ record WanderingReading(String said, Answer.Read one, Answer.Read other, Answer.
   /** A unit begins with no digit and has no blank in it. */
   private static final String UNIT = "([^\\d\\s.,;+-]\\S{0,8})?";
 
+  /** Dots count only between blanks: "24..3" is a slip of the decimal point. */
   private static final Pattern RANGE =
       Pattern.compile(
           "(?i)[a-z ]*?"
               + NUMBER
               + "\\s*?"
               + UNIT
-              + "\\s*(?:\\bto\\b|\\band\\b|-|\u2013|\u2014|\\.\\.+|\u2026)\\s*"
+              + "\\s*(?:\\bto\\b|\\band\\b|-|\u2013|\u2014|(?<=\\s)\\.\\.+(?=\\s)|\u2026)\\s*"
               + NUMBER
               + "\\s*"
               + UNIT);
