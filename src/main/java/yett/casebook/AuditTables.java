@@ -70,9 +70,9 @@ final class AuditTables {
   }
 
   private CaseRow row(String id) {
-    return rows().stream()
-        .filter(r -> r.id().equals(id))
-        .findFirst()
+    return cases
+        .row(id)
+        .or(() -> rows().stream().filter(r -> r.id().equals(id)).findFirst())
         .orElseThrow(() -> new CasebookException("There is no case " + Shown.quoted(id) + "."));
   }
 

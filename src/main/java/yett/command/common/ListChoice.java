@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import yett.saying.Negation;
 
 /** Finds the entries of a list that a typed line names. */
 public final class ListChoice {
@@ -108,15 +108,6 @@ public final class ListChoice {
         .toList();
   }
 
-  /** Words that turn a sentence round. */
-  private static final Pattern NOT =
-      Pattern.compile("\\b(?:no|not|none|never|nothing|nobody|neither|without|cannot)\\b|n't\\b");
-
-  /** Whether a text says that something is not so. */
-  public static boolean isNegated(String text) {
-    return NOT.matcher(text.replace('\u2019', '\'')).find();
-  }
-
   /**
    * The texts that share the most of the line's longer words, and at least half of them. Words that
    * say that something is not so never mean a text that says that it is, nor the reverse.
@@ -129,7 +120,7 @@ public final class ListChoice {
             .map(t -> t.toLowerCase(Locale.ROOT))
             .mapToLong(
                 t ->
-                    isNegated(t) == isNegated(text)
+                    Negation.in(t) == Negation.in(text)
                         ? words.stream().filter(w -> beginsAWord(t, w)).count()
                         : 0)
             .toArray();

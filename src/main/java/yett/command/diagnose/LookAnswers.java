@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
-import yett.command.common.ListChoice;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Moment;
 import yett.knowledge.Check;
+import yett.saying.Negation;
 import yett.wording.Wording;
 
 /** Asks, one after the other, what each look of a round that is out of the ordinary shows. */
@@ -62,8 +62,7 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
   private Optional<String> meant(Check check, String words) {
     Optional<String> byMeaning =
         wishes.volunteered().outcome(check, words).filter(id -> check.indexOf(id) > 0);
-    boolean denied =
-        ListChoice.isNegated(words) && !ListChoice.isNegated(check.outcomes().get(1).text());
+    boolean denied = Negation.in(words) && !Negation.in(check.outcomes().get(1).text());
     return byMeaning.or(() -> denied ? Optional.empty() : other(check).flatMap(Answer::choice));
   }
 

@@ -159,15 +159,11 @@ final class LookList {
       sitting.say("The looks are numbered 1 to " + looks.size() + ".");
       return;
     }
-    remarks.add(remark(looks.get(number - 1), words));
+    remarks.add(new Event.Noted(words, Optional.of(looks.get(number - 1).id())));
     sitting.say(
         "Kept as a remark on "
             + number
             + ". Enter if all are as listed, or the numbers that are not.");
-  }
-
-  private static Event remark(Check look, String words) {
-    return new Event.Noted(words, Optional.of(look.id()));
   }
 
   private void how(Step.LookRound round, String number) {

@@ -21,27 +21,21 @@ import yett.wording.Wording;
  * @param checks those that can have such a reading
  */
 record SpokenReading(String typed, String words, List<Check> checks) {
-  /**
-   * The only reading of a line that has a unit, else the first number that any check can read;
-   * empty if there is none.
-   */
+  /** The reading of a line that counts; empty if there is none. */
   static Optional<SpokenReading> of(String line, RuleBase base) {
-    List<SpokenReading> all = all(line, base);
+    return best(all(line, base));
+  }
+
+  /** The first that has a unit, else the first number beside other words. */
+  static Optional<SpokenReading> best(List<SpokenReading> all) {
     return all.stream()
         .filter(SpokenReading::hasUnit)
         .findFirst()
         .or(() -> all.stream().filter(r -> !r.words().isEmpty()).findFirst());
   }
 
-  /** The readings of a line that gives several with their units, as typed; else empty. */
-  static List<String> several(String line, RuleBase base) {
-    List<String> several =
-        all(line, base).stream().filter(SpokenReading::hasUnit).map(SpokenReading::typed).toList();
-    return several.size() > 1 ? several : List.of();
-  }
-
   /** The parts of a line that any check can read, each as long as possible. */
-  private static List<SpokenReading> all(String line, RuleBase base) {
+  static List<SpokenReading> all(String line, RuleBase base) {
     List<Check> measured = base.ordinaryChecks().filter(c -> c.measured() && !c.danger()).toList();
     List<String> tokens = Arrays.asList(line.strip().split("[\\s;]+|,\\s+"));
     List<SpokenReading> all = new ArrayList<>();
@@ -72,7 +66,7 @@ record SpokenReading(String typed, String words, List<Check> checks) {
     return all;
   }
 
-  private boolean hasUnit() {
+  boolean hasUnit() {
     return typed.matches(".*[^\\d.,+\\-/\\s].*");
   }
 

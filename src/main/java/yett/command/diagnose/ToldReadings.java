@@ -10,26 +10,20 @@ record ToldReadings(Sitting sitting, ToldAndConfirmed takenUp) {
   /** How many checks are offered for a reading, so that they can be seen at a glance. */
   private static final int MOST = 5;
 
-  /** Keeps words that give several readings as a note; false if they do not, or tell a danger. */
-  boolean severalKept(String words, Volunteered told) {
-    List<String> readings = SpokenReading.several(words, sitting.base());
-    if (readings.isEmpty() || told.isDanger(words)) {
-      return false;
+  /** Takes up a reading; of several none is picked out. Returns whether the words were one. */
+  boolean taken(String words, Volunteered told) {
+    List<SpokenReading> all = SpokenReading.all(words, sitting.base());
+    List<String> several =
+        all.stream().filter(SpokenReading::hasUnit).map(SpokenReading::typed).toList();
+    if (several.size() > 1 && !told.isDanger(words)) {
+      told.keep(words);
+      sitting.say(
+          "These are several readings: "
+              + String.join(", ", several)
+              + ". They are kept as a note. Tell one at a time, with what was measured.");
+      return true;
     }
-    told.keep(words);
-    sitting.say(
-        "These are several readings: "
-            + String.join(", ", readings)
-            + ". They are kept as a note. Tell one at a time, with what was measured.");
-    return true;
-  }
-
-  /** Takes up a reading; returns whether the words were one. */
-  boolean taken(String words) {
-    return SpokenReading.of(words, sitting.base())
-        .filter(r -> !isSlip(r))
-        .filter(this::read)
-        .isPresent();
+    return SpokenReading.best(all).filter(r -> !isSlip(r)).filter(this::read).isPresent();
   }
 
   /**

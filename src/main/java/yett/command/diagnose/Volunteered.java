@@ -137,7 +137,7 @@ public final class Volunteered {
 
   /** Asks what the words mean; returns false if nothing is understood from them. */
   private boolean take(String words) {
-    if (readings.severalKept(words, this) || readings.taken(words)) {
+    if (readings.taken(words, this)) {
       return true;
     }
     Heard heard = tellings().hear(words);
