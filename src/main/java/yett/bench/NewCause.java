@@ -37,9 +37,7 @@ final class NewCause implements NewCard {
     NewCauseRows marks = new NewCauseRows(base, answers);
     boolean byEffects = !effects.implied(answers).isEmpty();
     List<Question> work =
-        answers.containsKey(REPAIR) && isNewRepair(answers)
-            ? NewRepair.work(asked, REPAIR_PREFIX)
-            : List.of();
+        answers.containsKey(REPAIR) && isNewRepair(answers) ? work(answers) : List.of();
     return questions(
         answers,
         marks.questions(choice.offered(), "Check "),
@@ -60,7 +58,14 @@ final class NewCause implements NewCard {
                     + " of like= show most, those of also=, and what mostly goes with them",
                 answer -> Optional.empty())
             .usual("");
-    return questions(Map.of(), List.of(row), List.of(), NewRepair.work(asked, REPAIR_PREFIX));
+    return questions(Map.of(), List.of(row), List.of(), work(Map.of()));
+  }
+
+  /** Asks about a new repair, and at last what settles before it that the cause is there. */
+  private List<Question> work(Map<String, String> answers) {
+    List<Question> work = new ArrayList<>(NewRepair.work(asked, REPAIR_PREFIX));
+    work.add(MeasuredFirst.question(asked, answers).called(REPAIR_PREFIX + MeasuredFirst.KEY));
+    return work;
   }
 
   private List<Question> questions(
@@ -122,7 +127,7 @@ final class NewCause implements NewCard {
   }
 
   /** Asks for the prior. A cause that only some gates can have is counted among those. */
-  private static Question prior(Map<String, String> answers) {
+  private Question prior(Map<String, String> answers) {
     String which =
         answers.getOrDefault(OnlyIf.KEY, "").isBlank()
             ? "faulty gates"
@@ -131,6 +136,7 @@ final class NewCause implements NewCard {
             "prior",
             "Of a hundred " + which + ", at how many is it there? 0.5 is written as prior 0.005",
             Priors::complaint)
+        .telling(prior -> Priors.told(prior, base))
         .usual("1");
   }
 
