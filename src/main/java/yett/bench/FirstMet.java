@@ -3,7 +3,6 @@ package yett.bench;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import yett.knowledge.Check;
 
 /**
@@ -43,11 +42,12 @@ final class FirstMet {
         .toString();
   }
 
-  /** The complaints that are most likely by the answers and the effects. */
+  /**
+   * The complaints that the author named as likely. Only if there are none, the most likely ones by
+   * the effects: people who call seldom say all that they could.
+   */
   private static List<String> complaints(Map<String, String> answers, SignsByEffects implied) {
     List<String> said = RowAnswer.likely(answers.get("complaints"));
-    return Stream.concat(said.stream(), implied.complaints(said.isEmpty()).stream())
-        .distinct()
-        .toList();
+    return said.isEmpty() ? implied.complaints(true) : said;
   }
 }

@@ -48,8 +48,8 @@ final class MeasuredFirst {
   }
 
   /**
-   * Of the checks for which the author gave the cause a row, the one that tells it best from a sound
-   * gate and from all its look-alikes.
+   * Of the checks for which the author gave the cause a row, the one that tells it best from a
+   * sound gate and from all its look-alikes.
    */
   private static Optional<Check> settling(RuleBase base, Map<String, String> answers) {
     List<String> like = Lists.ids(answers.getOrDefault("like", ""));
@@ -107,7 +107,11 @@ final class MeasuredFirst {
             + KEY
             + " of that repair, or see whether these complaints are as rare with other causes as"
             + " the cards say."
-        : "; before " + repair.id() + " comes all the same: " + String.join(", ", repair.measureFirst()) + ".";
+        : "; before "
+            + repair.id()
+            + " comes all the same: "
+            + String.join(", ", repair.measureFirst())
+            + ".";
   }
 
   private static double chance(

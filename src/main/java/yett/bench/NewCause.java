@@ -78,7 +78,7 @@ final class NewCause implements NewCard {
         Question.words("name", "What is wrong, in a few words, no full stop")
             .telling(name -> MeaningIndex.near(name, base)));
     questions.add(asked.area());
-    questions.add(OnlyIf.question(base));
+    questions.add(OnlyIf.question(base, "Can it occur only at some gates?"));
     questions.add(prior(answers));
     if (effects.any()) {
       String area = answers.containsKey("area") ? CardQuestions.areaOf(answers) : "";
@@ -152,7 +152,8 @@ final class NewCause implements NewCard {
             .usual(""),
         Question.of(
                 RETEST_FAILS,
-                "While it is still there, of a hundred tries after a repair how many fail",
+                "If a repair leaves it there, how many of a hundred gates fail when they are tried"
+                    + " afterwards",
                 CardQuestions.number(0, 100))
             .usual(USUAL_FAILS));
   }
@@ -170,9 +171,17 @@ final class NewCause implements NewCard {
                                     c ->
                                         "Write after it how many times likelier, such as: "
                                             + part.getKey()
-                                            + " 3.")))
+                                            + " 3."))
+                    .or(() -> noChange(part.getKey(), part.getValue())))
         .flatMap(Optional::stream)
         .findFirst();
+  }
+
+  private static Optional<String> noChange(String history, String factor) {
+    return Double.parseDouble(factor) == 1
+        ? Optional.of(
+            "1 changes nothing; leave " + history + " out, or say how many times likelier.")
+        : Optional.empty();
   }
 
   private boolean isNewRepair(Map<String, String> answers) {
