@@ -47,6 +47,10 @@ final class OnlyIf {
         return Optional.of("Write after it which answers: " + question.choices().keySet() + ".");
       }
       for (String choice : part.getValue()) {
+        Optional<String> meant = meant(question, choice);
+        if (meant.isPresent()) {
+          return meant;
+        }
         if (!question.choices().containsKey(choice)) {
           return Lists.unknown(
               choice, "answer to " + question.id() + " that is", question.choices().keySet());
@@ -54,6 +58,24 @@ final class OnlyIf {
       }
     }
     return Optional.empty();
+  }
+
+  /** How a choice is written that was given in its words. */
+  private static Optional<String> meant(SiteQuestion question, String words) {
+    return question.choices().entrySet().stream()
+        .filter(c -> !c.getKey().equals(words) && c.getValue().equalsIgnoreCase(words))
+        .findFirst()
+        .map(
+            c ->
+                "\""
+                    + words
+                    + "\" is written "
+                    + c.getKey()
+                    + " here: "
+                    + question.id()
+                    + " "
+                    + c.getKey()
+                    + ".");
   }
 
   /** Site question to the answers at which the cause is possible. */

@@ -31,7 +31,7 @@ class CheckerTest {
     SortedMap<String, String> files = new TreeMap<>(KnowledgeSource.folder(CARDS).files());
     files.put(
         "stops.drl",
-        "rule \"hurt\"\nwhen\n  Given(check == \"danger-person\", outcome == \"hurt\")\nthen\n"
+        "import yett.rules.Fact.Given\nimport yett.rules.Conclusion.StopNow\nrule \"hurt\"\nwhen\n  Given(check == \"danger-person\", outcome == \"hurt\")\nthen\n"
             + "  insertLogical(new StopNow(\"person-trapped\", because(drools)));\nend\n");
     return files;
   }
@@ -146,6 +146,28 @@ class CheckerTest {
             "a.drl:3:43: \"drak\" is not an outcome of \"lamp-seen\", so rule \"x\" never fires",
             "a.drl:4:20: \"opning\" is not a card, so rule \"x\" never fires",
             "a.drl:6:19: \"charger-ded\" is not a card, so rule \"x\" concludes it to no effect");
+  }
+
+  @Test
+  void a_misspelt_fact_or_conclusion_is_found_before_anybody_trusts_the_rule() {
+    SortedMap<String, String> files = files();
+    files.put(
+        "a.drl",
+        "import yett.rules.Conclusion.Remark\nimport yett.rules.Fact.Gievn\n"
+            + "import static yett.rules.Reason.because\n"
+            + "rule \"x\"\nwhen\n  Done(repair == \"charge-batteries\")\n"
+            + "  not Givn(check == \"lamp-seen\")\nthen\n"
+            + "  insertLogical(new Remrak(\"so\", because(drools)));\nend\n");
+    List<Problem> problems =
+        new Checker()
+            .check(files).problems().stream().filter(p -> p.file().equals("a.drl")).toList();
+    assertThat(problems.stream().map(CheckerTest::first))
+        .containsExactly(
+            "a.drl:2:24: \"Gievn\" is no fact or conclusion of rules, so this file cannot be"
+                + " compiled",
+            "a.drl:7:7: \"Givn\" is no fact or conclusion, so rule \"x\" cannot be compiled",
+            "a.drl:9:21: \"Remrak\" is no fact or conclusion, so rule \"x\" cannot be compiled");
+    assertThat(problems.get(2).advice()).startsWith("Maybe \"Remark\".");
   }
 
   @Test

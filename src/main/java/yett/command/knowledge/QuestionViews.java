@@ -34,7 +34,7 @@ final class QuestionViews {
             found.isEmpty()
                 ? "Nothing has " + Words.quoted(words) + "; ? lists all " + all + "."
                 : found.size() == all
-                    ? all + " in all. ? WORD looks for a word."
+                    ? "? WORD looks for a word among these."
                     : found.size() + " of " + all + "; ? lists all."));
   }
 }
