@@ -17,6 +17,8 @@ import java.util.stream.Stream;
  */
 public record Candidate(String id, String words) {
 
+  static final String CHANCE = "a chance of ";
+
   /** Words that say nothing by themselves. */
   private static final Set<String> SMALL =
       Set.of(
@@ -56,6 +58,11 @@ public record Candidate(String id, String words) {
         .filter(e -> has(e.getKey()))
         .mapToDouble(Map.Entry::getValue)
         .sum();
+  }
+
+  /** Whether it is a word for how often, which may follow an id. */
+  public boolean isChance() {
+    return words.startsWith(CHANCE);
   }
 
   /** Whether one of its words begins like this. */

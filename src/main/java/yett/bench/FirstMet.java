@@ -11,6 +11,10 @@ import yett.knowledge.Check;
 final class FirstMet {
   static final String AFTER = "after";
 
+  /** Looks that are likely each by itself need not go together. */
+  private static final String LIKELIEST =
+      "# Each look as it is likeliest by itself; take out what was not so at this gate.\n";
+
   private FirstMet() {}
 
   /**
@@ -35,7 +39,8 @@ final class FirstMet {
     }
     StringBuilder shown = new StringBuilder();
     found.forEach((check, outcome) -> shown.append("  " + check + ": " + outcome + "\n"));
-    return text.raw(shown.isEmpty() ? "" : "answers:\n" + shown)
+    return text.raw(implied.telling().isEmpty() ? "" : LIKELIEST)
+        .raw(shown.isEmpty() ? "" : "answers:\n" + shown)
         .line("others", "usual")
         .ids("truth", List.of(answers.get("id")))
         .ids("repairs", List.of(repair))
