@@ -100,7 +100,7 @@ final class NewCause implements NewCard {
         Question.of(
                 FirstMet.AFTER,
                 "What happened lately makes it likelier, and how many times? Such as: heavy-rain 3",
-                this::badAfter)
+                answer -> LikelierAfter.complaint(answer, base))
             .naming(asked.vocabulary().histories())
             .usual(""));
     questions.addAll(rows);
@@ -156,32 +156,6 @@ final class NewCause implements NewCard {
                     + " afterwards",
                 CardQuestions.number(0, 100))
             .usual(USUAL_FAILS));
-  }
-
-  private Optional<String> badAfter(String answer) {
-    return RowAnswer.parts(answer).entrySet().stream()
-        .map(
-            part ->
-                Lists.unknown(part.getKey(), "history", base.histories().keySet())
-                    .or(
-                        () ->
-                            CardQuestions.number(0.01, 100)
-                                .apply(part.getValue())
-                                .map(
-                                    c ->
-                                        "Write after it how many times likelier, such as: "
-                                            + part.getKey()
-                                            + " 3."))
-                    .or(() -> noChange(part.getKey(), part.getValue())))
-        .flatMap(Optional::stream)
-        .findFirst();
-  }
-
-  private static Optional<String> noChange(String history, String factor) {
-    return Double.parseDouble(factor) == 1
-        ? Optional.of(
-            "1 changes nothing; leave " + history + " out, or say how many times likelier.")
-        : Optional.empty();
   }
 
   private boolean isNewRepair(Map<String, String> answers) {
