@@ -140,7 +140,18 @@ public final class Dispatcher {
         state.told().histories().orElse(List.of()).stream().map(this::history).toList(),
         asked(moment),
         state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
-        diagnosed ? cautions(scenarios) : List.of(),
+        Stream.concat(
+                stops.stream()
+                    .flatMap(
+                        s ->
+                            base
+                                .stops()
+                                .get(s)
+                                .now(Role.TECHNICIAN, moment.judgement().withheld())
+                                .stream()),
+                diagnosed ? cautions(scenarios).stream() : Stream.<String>empty())
+            .distinct()
+            .toList(),
         untilThen(moment, stops, open));
   }
 

@@ -12,6 +12,7 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
+import yett.knowledge.SetUp;
 import yett.rules.Conclusion;
 
 /**
@@ -142,7 +143,7 @@ record CallPolicy(Present present, SiteFacts sites) {
   Optional<Step> helpFirst(BestWork work, SetUpSteps steps) {
     boolean underWay =
         present.state.work().epoch() > 0 || present.state.work().intent().isPresent();
-    if (!present.isCall() || underWay || asked() >= HELP_FIRST) {
+    if (!present.isCall() || underWay || asked() >= HELP_FIRST || mustNotRun()) {
       return Optional.empty();
     }
     boolean found = Arrays.stream(present.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
@@ -155,6 +156,15 @@ record CallPolicy(Present present, SiteFacts sites) {
         .filter(h -> h.help() >= worth)
         .max(Comparator.comparingDouble(Helpful::help).thenComparing(h -> -h.check().minutes()))
         .map(h -> steps.ask(h.check(), Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+  }
+
+  /**
+   * Whether a known fault keeps the gate still, so that nothing that the caller could put right
+   * would end the call; then the questions prepare the visit from the first on.
+   */
+  private boolean mustNotRun() {
+    return present.judgement.stops().isEmpty()
+        && present.judgement.forbidden().contains(SetUp.GATE_RUNNING);
   }
 
   private record Helpful(Check check, double help) {}

@@ -28,10 +28,10 @@ public record Stop(
   /**
    * The deeds that another danger may rule out: moving, unlocking or releasing the leaf by hand, to
    * free somebody whom it caught or for any other reason; staying at the gate; switching it off;
-   * closing the road to it; going on to look for the fault with the caller.
+   * closing the road to it; going on to look for the fault with the caller; calling for help.
    */
   public static final List<String> DEEDS =
-      List.of("free-by-hand", "by-hand", "stay", "switch", "close-road", "look-on");
+      List.of("free-by-hand", "by-hand", "stay", "switch", "close-road", "look-on", "call");
 
   /**
    * One thing to do at once.

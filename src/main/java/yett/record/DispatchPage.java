@@ -7,6 +7,7 @@ import java.util.Optional;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.DispatchSheet.Cover;
 import yett.interview.Chance;
+import yett.interview.Event;
 import yett.wording.CallWords;
 import yett.wording.Wording;
 
@@ -75,6 +76,7 @@ public final class DispatchPage {
     who();
     List<String> dangers = new ArrayList<>(sheet.dangers());
     sheet.notExcluded().forEach(n -> dangers.add(Wording.capital(n)));
+    sheet.notes().stream().filter(DispatchPage::isForced).map(Shortened::cut).forEach(dangers::add);
     page.list("Danger", dangers);
     page.list("What was said", Shortened.some(said(), SAID));
     List<String> believed =
@@ -138,6 +140,10 @@ public final class DispatchPage {
     return sheet.asked().stream().filter(a -> !a.check().startsWith("danger-")).toList();
   }
 
+  private static boolean isForced(String note) {
+    return note.startsWith(Event.Noted.FORCED);
+  }
+
   private List<String> said() {
     List<String> said = new ArrayList<>();
     sheet.said().forEach(s -> said.add("\"" + Shortened.cut(s) + "\""));
@@ -157,7 +163,9 @@ public final class DispatchPage {
 
   private List<String> asked() {
     List<String> asked = new ArrayList<>();
-    sheet.notes().forEach(n -> asked.add("Note: " + n));
+    sheet.notes().stream()
+        .filter(n -> !isForced(n)) // it is among the dangers
+        .forEach(n -> asked.add("Note: " + n));
     List<DispatchSheet.Asked> looks = looks();
     looks.stream()
         .filter(a -> !UNTOLD.contains(a.answer()))

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import yett.command.call.Sending;
+import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Text;
@@ -12,14 +15,16 @@ import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
-import yett.knowledge.Pressing;
 import yett.knowledge.Role;
 
 /** Endings of a call that the caller can bring about at any prompt. */
 public final class CallEnd {
+  private static final Pattern NO = Pattern.compile("(?i)(?:no|nope|nah)[,.;:! ]+(?<more>\\S.*)");
+
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final UnsettledDangers unsettled;
+  private String said = "";
 
   CallEnd(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
@@ -78,15 +83,39 @@ public final class CallEnd {
                     Text.strong(
                         "Has it opened once and closed once since then, as it should, while"
                             + " somebody watched?"))));
-    boolean seen = sitting.yes("yes; no if it has not, or if nobody watched");
-    if (!seen) {
+    boolean seen = yes("yes; no if it has not, or if nobody watched");
+    if (!seen && !isDeclined()) {
       sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.TO_TRY))));
-      seen = sitting.yes("yes; no if it does not, or if it cannot be tried");
+      seen = yes("yes; no if it does not, or if it cannot be tried");
     }
     if (!seen) {
       sitting.say("Then the call goes on where it was.");
     }
     return seen;
+  }
+
+  /**
+   * Reads yes or no; what follows the "no" is kept as said, "no, it's off". Nobody is asked to run
+   * a gate of which that was told.
+   */
+  private boolean yes(String prompt) {
+    said = "";
+    return sitting.until(
+        prompt,
+        line -> {
+          Matcher no = NO.matcher(line);
+          if (no.matches()) {
+            said = no.group("more").strip();
+            wishes.volunteered().keep(said);
+            return Prompt.Reading.of(false);
+          }
+          return Prompt.yesOrNo(line);
+        });
+  }
+
+  /** Whether more was told than a "no", so that it is taken up before the gate is tried. */
+  private boolean isDeclined() {
+    return !said.isEmpty();
   }
 
   /** Ends the call because the caller no longer wants anybody, or cannot be reached. */
@@ -110,10 +139,10 @@ public final class CallEnd {
                     ? "Why? In their words, or Enter"
                     : "How many times did you try? Or press Enter")
             : why;
-    if (unsettled.keepsOpen()) {
+    if (cancelled ? unsettled.keepsOpen() : unsettled.keepsOpenUnreached()) {
       sitting.record(new Event.Tended(Tending.NOT_REACHED, words.strip()));
       Sending sending = new Sending(sitting);
-      sending.ask(true, Pressing.Urgency.AT_ONCE.words());
+      sending.ask(unsettled.isDanger(), unsettled.level());
       sending.leave();
     }
     if (cancelled) {

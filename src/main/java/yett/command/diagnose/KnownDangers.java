@@ -19,13 +19,20 @@ import yett.wording.Wording;
  * was reported.
  */
 record KnownDangers(Sitting sitting) {
-  private static final int MOST_TOLD = 3;
+  private static final int MOST_TOLD = 4;
+
+  /**
+   * Dangers that words may mean.
+   *
+   * @param words all of them, in one line
+   */
+  record Told(List<Danger> dangers, String words) {}
 
   /**
    * Dangers that the words may mean that were said since these dangers were last asked about; all
    * words if they never were.
    */
-  List<Danger> told(Step.AskDangers step, List<Danger> dangers) {
+  Told told(Step.AskDangers step, List<Danger> dangers) {
     CaseState state = sitting.moment().state();
     long asked =
         step.dangers().stream()
@@ -34,11 +41,15 @@ record KnownDangers(Sitting sitting) {
             .max()
             .orElse(0);
     Set<Thing> meant = new LinkedHashSet<>();
-    Entry.valid(sitting.moment().entries()).stream()
-        .filter(e -> e.number() > asked && e.event() instanceof Event.Said)
-        .map(e -> ((Event.Said) e.event()).words())
-        .forEach(said -> meant.addAll(sitting.ears().tellings().hear(said).dangerThings()));
-    return dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList();
+    List<String> all =
+        Entry.valid(sitting.moment().entries()).stream()
+            .filter(e -> e.number() > asked && e.event() instanceof Event.Said)
+            .map(e -> ((Event.Said) e.event()).words())
+            .toList();
+    all.forEach(said -> meant.addAll(sitting.ears().tellings().hear(said).dangerThings()));
+    return new Told(
+        dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList(),
+        String.join(", ", all));
   }
 
   /**
