@@ -12,7 +12,6 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
-import yett.knowledge.SetUp;
 import yett.rules.Conclusion;
 
 /**
@@ -136,6 +135,23 @@ record CallPolicy(Present present, SiteFacts sites) {
   }
 
   /**
+   * The look that comes before all others by what was said: it tells how dangerous the gate is as
+   * it stands.
+   */
+  Optional<Step> lookFirst(BestWork work, SetUpSteps steps) {
+    if (!present.isCall()) {
+      return Optional.empty();
+    }
+    Set<String> open = work.checks(false);
+    return present.state.told().complaints().orElse(List.of()).stream()
+        .map(present.base.telephone().lookFirst()::get)
+        .filter(id -> id != null && open.contains(id))
+        .map(present.base.checks()::get)
+        .findFirst()
+        .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+  }
+
+  /**
    * The look after which the caller most often puts the fault right, so that nobody need be sent;
    * for the first looks of a call only. Minutes decide only between looks that help equally often,
    * because a visit costs far more.
@@ -143,7 +159,7 @@ record CallPolicy(Present present, SiteFacts sites) {
   Optional<Step> helpFirst(BestWork work, SetUpSteps steps) {
     boolean underWay =
         present.state.work().epoch() > 0 || present.state.work().intent().isPresent();
-    if (!present.isCall() || underWay || asked() >= HELP_FIRST || mustNotRun()) {
+    if (!present.isCall() || underWay || asked() >= HELP_FIRST) {
       return Optional.empty();
     }
     boolean found = Arrays.stream(present.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
@@ -156,15 +172,6 @@ record CallPolicy(Present present, SiteFacts sites) {
         .filter(h -> h.help() >= worth)
         .max(Comparator.comparingDouble(Helpful::help).thenComparing(h -> -h.check().minutes()))
         .map(h -> steps.ask(h.check(), Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
-  }
-
-  /**
-   * Whether a known fault keeps the gate still, so that nothing that the caller could put right
-   * would end the call; then the questions prepare the visit from the first on.
-   */
-  private boolean mustNotRun() {
-    return present.judgement.stops().isEmpty()
-        && present.judgement.forbidden().contains(SetUp.GATE_RUNNING);
   }
 
   private record Helpful(Check check, double help) {}
