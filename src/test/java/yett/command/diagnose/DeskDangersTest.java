@@ -163,7 +163,7 @@ class DeskDangersTest {
 
   @Test
   void what_went_off_before_is_not_switched_on() {
-    asked("tell the breaker is off", "", "", "it went off last week too");
+    asked("tell the breaker is off", "", "", "", "it went off last week too");
     assertThat(typed.screen())
         .contains("You switch it on once only: if it goes off again", "Then leave it off.")
         .doesNotContain("That may mean danger");
