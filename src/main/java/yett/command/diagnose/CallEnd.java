@@ -11,6 +11,7 @@ import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Text;
+import yett.interview.CallLog;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Step;
@@ -142,7 +143,9 @@ public final class CallEnd {
     if (cancelled ? unsettled.keepsOpen() : unsettled.keepsOpenUnreached()) {
       sitting.record(new Event.Tended(Tending.NOT_REACHED, words.strip()));
       Sending sending = new Sending(sitting);
-      sending.ask(unsettled.isDanger(), unsettled.level());
+      if (!CallLog.of(sitting.moment().entries()).isSent()) {
+        sending.ask(unsettled.isDanger(), unsettled.level());
+      }
       sending.leave();
     }
     if (cancelled) {

@@ -75,6 +75,7 @@ final class Overheard {
     } else if (MAY_I.matcher(line.toLowerCase(Locale.ROOT)).find() && step.accept(ASKS)) {
       boolean never = sitting.moment().judgement().forbidden().contains(SetUp.GATE_RUNNING);
       readOut(never ? NOT_AT_ALL : NOT_YET);
+      sitting.record(new Event.Said(line));
       throw new MovedOnException();
     }
   }

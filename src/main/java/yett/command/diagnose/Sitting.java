@@ -145,11 +145,7 @@ public final class Sitting {
     show(Block.paragraph(sentence));
   }
 
-  /**
-   * Reads a line. "save" works at every prompt, also at those inside another one.
-   *
-   * @throws MovedOnException if the line leads elsewhere
-   */
+  /** Reads a line. "save", and what comes first on a call, work at every prompt. */
   public String line(String prompt) {
     screens.typed();
     String shown = prompt + "> ";

@@ -4,14 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import yett.command.common.ComplaintNames;
 import yett.command.common.HeardAnswer;
-import yett.command.common.ListChoice;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
-import yett.knowledge.RuleBase;
 import yett.saying.Forcing;
 import yett.saying.Heard;
 import yett.saying.Tellings;
@@ -158,7 +155,7 @@ public final class Volunteered {
       end.worksAgain(Optional.of(words));
       return true;
     }
-    Optional<Thing> named = reported(words);
+    Optional<Thing> named = new NamedThing(sitting.base()).of(words);
     List<Thing> others = named.map(List::of).orElseGet(() -> takenUp.news(heard.things()));
     if (single && named.isEmpty()
         || others.isEmpty()
@@ -191,21 +188,6 @@ public final class Volunteered {
   public boolean hearDanger(String words) {
     List<Thing> told = words.isBlank() ? List.of() : dangers.among(tellings().hear(words));
     return !told.isEmpty() && dangers.ask(told, words, kept -> {});
-  }
-
-  /** A complaint or recent event whose exact name in a list these words are. */
-  private Optional<Thing> reported(String words) {
-    RuleBase base = sitting.base();
-    return new ComplaintNames(base.complaints())
-        .named(words)
-        .map(c -> new Thing(Thing.Kind.COMPLAINT, c.id(), ""))
-        .or(
-            () ->
-                base.histories().values().stream()
-                    .filter(
-                        h -> !ListChoice.same(words, List.of(h.id()), List.of(h.name())).isEmpty())
-                    .findFirst()
-                    .map(h -> new Thing(Thing.Kind.HISTORY, h.id(), "")));
   }
 
   private Tellings tellings() {
