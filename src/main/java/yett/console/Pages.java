@@ -62,7 +62,7 @@ public final class Pages {
     List<List<Block>> of(List<Block> blocks) {
       for (Block block : blocks) {
         if (!isRoomFor(block) && page.size() > head.size() && fitsAlone(block)) {
-          turn();
+          turn(block);
         }
         if (!isRoomFor(block) && block instanceof Block.Numbered list) {
           items(list);
@@ -83,12 +83,21 @@ public final class Pages {
       return fits(with(head, block));
     }
 
-    /** Begins a new page; a heading at the end of the old one moves to it. */
-    private void turn() {
+    /**
+     * Begins a new page with this block; what leads to it at the end of the old one moves with it:
+     * a heading, or the line before a list.
+     */
+    private void turn(Block next) {
       Block last = page.get(page.size() - 1);
-      boolean over = last instanceof Block.Heading && page.size() > head.size() + 1;
-      pages.add(List.copyOf(over ? page.subList(0, page.size() - 1) : page));
-      page = new ArrayList<>(over ? List.of(last) : head);
+      boolean more = page.size() > head.size() + 1;
+      boolean over = last instanceof Block.Heading && more;
+      boolean leads =
+          last instanceof Block.Paragraph
+              && next instanceof Block.Numbered
+              && more
+              && fits(with(with(head, last), next));
+      pages.add(List.copyOf(over || leads ? page.subList(0, page.size() - 1) : page));
+      page = new ArrayList<>(over ? List.of(last) : leads ? with(head, last) : head);
     }
 
     /** Divides a list that is longer than a page over several pages. */
@@ -99,7 +108,7 @@ public final class Pages {
         more.add(item);
         if (!part.isEmpty() && !isRoomFor(new Block.Numbered(more))) {
           page.add(new Block.Numbered(part));
-          turn();
+          turn(list);
           more = new ArrayList<>(List.of(item));
         }
         part = more;

@@ -130,21 +130,23 @@ public final class DangerList {
   private void record(
       Step.AskDangers step, Set<Danger> so, Set<Danger> unsure, List<String> words) {
     List<Event> events = new ArrayList<>();
-    for (String said : words) {
-      events.add(role() == Role.CALLER ? new Event.Said(said) : new Event.Noted(said));
-    }
+    words.forEach(said -> events.add(told(said, role())));
     Map<String, Answer> answers = new LinkedHashMap<>();
     step.dangers().forEach(c -> answers.put(c.id(), new Answer.Chosen(c.outcomes().get(0).id())));
     unsure.forEach(d -> answers.put(d.check().id(), new Answer.CannotTell()));
     so.forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
-    known
-        .kept(step, answers)
-        .forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
+    KnownDangers.Kept kept = known.kept(step, answers);
+    kept.words().forEach(said -> events.add(told(said, role())));
+    kept.stand().forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
     if (!unsure.isEmpty()) {
       new UnsettledDangers(sitting).warn();
     }
+  }
+
+  private static Event told(String words, Role role) {
+    return role == Role.CALLER ? new Event.Said(words) : new Event.Noted(words);
   }
 
   private Role role() {
