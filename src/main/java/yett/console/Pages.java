@@ -61,7 +61,8 @@ public final class Pages {
 
     List<List<Block>> of(List<Block> blocks) {
       for (Block block : blocks) {
-        if (!isRoomFor(block) && page.size() > head.size() && fitsAlone(block)) {
+        boolean alone = isLedTo(block) ? fits(with(with(head, last()), block)) : fitsAlone(block);
+        if (!isRoomFor(block) && page.size() > head.size() && alone) {
           turn(block);
         }
         if (!isRoomFor(block) && block instanceof Block.Numbered list) {
@@ -83,20 +84,30 @@ public final class Pages {
       return fits(with(head, block));
     }
 
+    private Block last() {
+      return page.get(page.size() - 1);
+    }
+
+    /** Whether the page ends with the line that stands before this list. */
+    private boolean isLedTo(Block next) {
+      return page.size() > head.size() + 1
+          && last() instanceof Block.Paragraph
+          && next instanceof Block.Numbered;
+    }
+
     /**
      * Begins a new page with this block; what leads to it at the end of the old one moves with it:
      * a heading, or the line before a list.
      */
     private void turn(Block next) {
-      Block last = page.get(page.size() - 1);
-      boolean more = page.size() > head.size() + 1;
-      boolean over = last instanceof Block.Heading && more;
-      boolean leads =
-          last instanceof Block.Paragraph
-              && next instanceof Block.Numbered
-              && more
-              && fits(with(with(head, last), next));
-      pages.add(List.copyOf(over || leads ? page.subList(0, page.size() - 1) : page));
+      Block last = last();
+      boolean over = last instanceof Block.Heading && page.size() > head.size() + 1;
+      boolean leads = isLedTo(next);
+      int left = page.size() - (over || leads ? 1 : 0);
+      if (leads && page.get(left - 1) instanceof Block.Heading) {
+        left--; // the new page begins with it
+      }
+      pages.add(List.copyOf(page.subList(0, left)));
       page = new ArrayList<>(over ? List.of(last) : leads ? with(head, last) : head);
     }
 

@@ -261,8 +261,8 @@ public final class Dispatcher {
   }
 
   private List<Believed> believed(Moment moment) {
-    boolean cured = moment.state().closed().filter(Ending::isCured).isPresent();
-    double[] now = cured ? moment.belief().atCallOut() : moment.belief().remaining();
+    boolean over = moment.state().closed().filter(Ending::isDone).isPresent();
+    double[] now = over ? moment.belief().atCallOut() : moment.belief().remaining();
     List<String> ids = moment.belief().model().causes();
     List<Believed> all =
         Interview.ranking(moment, base).stream()

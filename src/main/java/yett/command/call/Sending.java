@@ -56,7 +56,7 @@ public final class Sending {
                 .map(b -> "Called for help: " + b + ". Who else, and when? Or Enter")
                 .orElse(
                     "Who was called for help, and when? Such as: fire service, 19:42; or Enter"));
-    if (NOBODY.matcher(called).find()) {
+    if (NOBODY.matcher(called).find() && !StepsDone.saysWhoCame(called)) {
       StepsDone.keepHelp(sitting, "nobody (" + called + ")");
     } else if (!called.isEmpty()) {
       StepsDone.keepHelp(sitting, called);

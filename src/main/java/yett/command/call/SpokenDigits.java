@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Writes a telephone number that was typed as it is said: "double five, five, 0141". */
+/** Writes a telephone number that was typed as it is said: "double five five 0141". */
 final class SpokenDigits {
   private static final List<String> DIGITS =
       List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
@@ -15,7 +15,7 @@ final class SpokenDigits {
   /** A run of digits, at least one of them as a word. */
   private static final Pattern RUN =
       Pattern.compile(
-          "(?i)(?<![\\p{L}\\p{N}])" + SAID + "(?:[ ,-]*" + SAID + "){2,}(?![\\p{L}\\p{N}])");
+          "(?i)(?<![\\p{L}\\p{N}])" + SAID + "(?:[ -]*" + SAID + "){2,}(?![\\p{L}\\p{N}])");
 
   private static final Pattern ONE =
       Pattern.compile("(?i)(?:(double|triple|treble)[ -]+)?([a-z]+|\\d)");
