@@ -238,7 +238,7 @@ public final class Dispatcher {
    */
   private static double unknown(Moment moment, Cover cover) {
     int at = moment.belief().model().causes().indexOf(Cause.NOT_IN_RULE_BASE);
-    return at < 0 ? cover.unknown() : Math.max(0, Math.min(1, moment.belief().remaining()[at]));
+    return at < 0 ? cover.unknown() : Math.max(0, Math.min(1, chances(moment)[at]));
   }
 
   private List<Pressing> pressing(CaseState state) {
@@ -260,9 +260,14 @@ public final class Dispatcher {
     return known;
   }
 
-  private List<Believed> believed(Moment moment) {
+  /** What is wrong, or what was wrong if the gate works again. */
+  private static double[] chances(Moment moment) {
     boolean over = moment.state().closed().filter(Ending::isDone).isPresent();
-    double[] now = over ? moment.belief().atCallOut() : moment.belief().remaining();
+    return over ? moment.belief().atCallOut() : moment.belief().remaining();
+  }
+
+  private List<Believed> believed(Moment moment) {
+    double[] now = chances(moment);
     List<String> ids = moment.belief().model().causes();
     List<Believed> all =
         Interview.ranking(moment, base).stream()

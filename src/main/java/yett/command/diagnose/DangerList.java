@@ -140,6 +140,9 @@ public final class DangerList {
     kept.stand().forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
+    if (kept.others()) {
+      wishes.volunteered().hearDanger(String.join(", ", kept.words()));
+    }
     if (!unsure.isEmpty()) {
       new UnsettledDangers(sitting).warn();
     }

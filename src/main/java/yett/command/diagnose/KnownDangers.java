@@ -69,7 +69,7 @@ record KnownDangers(Sitting sitting) {
                         .isPresent())
             .toList();
     if (reported.isEmpty()) {
-      return new Kept(List.of(), List.of());
+      return new Kept(List.of(), List.of(), false);
     }
     sitting.show(
         Block.paragraph("Reported in this case, and nothing has been repaired since:"),
@@ -82,8 +82,9 @@ record KnownDangers(Sitting sitting) {
    *
    * @param stand those that still apply
    * @param words that were typed instead of, or behind, the word that answers it
+   * @param others whether these words tell of a danger that was not reported
    */
-  record Kept(List<Danger> stand, List<String> words) {}
+  record Kept(List<Danger> stand, List<String> words, boolean others) {}
 
   /** Only Enter and the word answer it; other words are kept, and it is asked again. */
   private Kept untilClear(List<Danger> reported) {
@@ -96,10 +97,10 @@ record KnownDangers(Sitting sitting) {
       Matcher over = OVER.matcher(line);
       if (over.matches()) {
         Optional.ofNullable(over.group("more")).ifPresent(words::add);
-        return new Kept(List.of(), words);
+        return new Kept(List.of(), words, tellOfOthers(words, reported));
       }
       if (line.isEmpty()) {
-        return new Kept(reported, words);
+        return new Kept(reported, words, tellOfOthers(words, reported));
       }
       words.add(line);
       sitting.say(
@@ -107,6 +108,12 @@ record KnownDangers(Sitting sitting) {
               + Words.quoted(line)
               + ". That does not say whether it is over: type over if it is, or press Enter.");
     }
+  }
+
+  private boolean tellOfOthers(List<String> words, List<Danger> reported) {
+    return words.stream()
+        .flatMap(w -> sitting.ears().tellings().hear(w).dangerThings().stream())
+        .anyMatch(t -> reported.stream().noneMatch(d -> d.thing().equals(t)));
   }
 
   /**

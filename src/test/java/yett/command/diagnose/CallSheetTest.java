@@ -13,6 +13,7 @@ import yett.desk.OpenCase;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
 import yett.interview.Answer;
+import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Tending;
 import yett.knowledge.Role;
@@ -67,6 +68,17 @@ class CallSheetTest {
     assertThat(sheet().urgency().level()).isEqualTo("at once");
     assertThat(sheet().urgency().reasons().get(0))
         .startsWith("Fire on the site (the caller says that it is over");
+  }
+
+  /** Whoever is asked whether the one is over may tell of the next. */
+  @Test
+  void another_danger_told_with_over_is_asked_about() {
+    typed.type("there is smoke", "3", "done");
+    record(new Event.DangersAgain());
+    typed.type("0", "no", "over, but it hit my daughter", "yes");
+    assertThat(typed.stored())
+        .as(typed.screen())
+        .contains(new Event.Answered("danger-person", new Answer.Chosen("hurt-or-trapped")));
   }
 
   @Test
@@ -137,6 +149,38 @@ class CallSheetTest {
             new Event.Tended(Tending.HELP_CALLED, "nobody (mum has cleaned him up no ambulance)"))
         .anyMatch(
             e -> e instanceof Event.Tended t && t.what() == Tending.SENT && !t.due().isEmpty());
+  }
+
+  /** The details of the gate were not asked, so there is nothing of them to take back. */
+  @Test
+  void back_at_the_complaint_takes_back_the_dangers() {
+    typed.type("it is dead", "0", "", "back");
+    assertThat(typed.screen())
+        .contains("Taken back: the list of dangers")
+        .doesNotContain("Taken back: the page");
+  }
+
+  /** What the caller has just watched is not asked for once more. */
+  @Test
+  void the_run_after_a_repair_is_watched_once() {
+    typed.type("it is dead", "0", "", "1", "0", "0");
+    record(new Event.Repaired("release-stop-button", true));
+    typed.type("1", "close");
+    assertThat(typed.stored())
+        .as(typed.screen())
+        .contains(
+            new Event.Answered("usual-run", new Answer.Chosen("pass")),
+            new Event.Closed(Ending.SOLVED));
+    assertThat(sheet().urgency().reasons().get(1)).contains("stop button");
+  }
+
+  /** A step done at Yett's word is kept as what did it, if the caller knows no better. */
+  @Test
+  void what_was_done_on_the_call_is_what_made_it_work() {
+    typed.type("it is dead", "0", "", "1", "0", "0");
+    record(new Event.Repaired("release-stop-button", true));
+    typed.type("works again", "yes", "", "close");
+    assertThat(typed.stored().toString()).contains("WORKS_AGAIN, words=Release the stop button");
   }
 
   /** Words that fit a repair only faintly give no advice about it. */
