@@ -9,14 +9,10 @@ import yett.command.diagnose.Sitting;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
-import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Event;
-import yett.interview.Moment;
 import yett.interview.SaidOver;
 import yett.interview.Step;
-import yett.knowledge.Check;
-import yett.knowledge.Role;
 
 /** Leads a caller through a repair step by step. */
 record CallSteps(Sitting sitting, Questions questions, StepsDone done) {
@@ -92,21 +88,6 @@ record CallSteps(Sitting sitting, Questions questions, StepsDone done) {
                 Block.heading("Does it run now?"),
                 Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.TO_TRY)))),
             " Type hand over if nobody can try it.");
-    proveByTheSameRun();
-  }
-
-  /**
-   * What a caller has just watched is the proof that a caller may give: open once, close once. It
-   * is not asked for a second time.
-   */
-  private void proveByTheSameRun() {
-    Moment now = sitting.moment();
-    if (now.state().work().cured()
-        && now.step() instanceof Step.Ask ask
-        && ask.check().kind() == Check.Kind.PROOF
-        && ask.check().who() == Role.CALLER) {
-      sitting.record(new Event.Answered(ask.check().id(), new Answer.Chosen(Check.PASS)));
-    }
   }
 
   void failedProof(Step.DecideFailedProof step) {

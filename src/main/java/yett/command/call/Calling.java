@@ -108,8 +108,11 @@ public final class Calling {
 
     @Override
     public Runnable ask(Step.Ask step) {
+      WatchedRun run = new WatchedRun(sitting);
       return () -> {
-        if (goesOn()) {
+        if (run.proves(step)) {
+          run.keep(step);
+        } else if (goesOn()) {
           question.ask(step.check(), step.cautions(), moment);
         }
       };
