@@ -40,11 +40,15 @@ public record Telephone(
   /**
    * The matters to ask about that may make a visit urgent.
    *
-   * @param complaints ids of the complaints made
+   * @param complaints ids of the complaints made; all matters count if nobody can say which
    */
   public List<Pressing> pressing(List<String> complaints) {
     return pressing.values().stream()
-        .filter(p -> p.ifSaid().isEmpty() || p.ifSaid().stream().anyMatch(complaints::contains))
+        .filter(
+            p ->
+                complaints.isEmpty()
+                    || p.ifSaid().isEmpty()
+                    || p.ifSaid().stream().anyMatch(complaints::contains))
         .toList();
   }
 }

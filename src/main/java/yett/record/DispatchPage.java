@@ -25,6 +25,7 @@ public final class DispatchPage {
 
   private static final int CAUSES = 4;
   private static final int SAID = 4;
+  private static final int NOTES = 3;
 
   private static final List<String> UNTOLD = List.of("could not tell", "could not get there");
 
@@ -88,12 +89,12 @@ public final class DispatchPage {
     if (sheet.diagnosed() && sheet.somebodyGoes()) {
       bring();
     }
-    page.list("Answers on the telephone", Shortened.some(asked(), detail));
+    page.list("Answers on the telephone", Shortened.some(asked(), Math.max(1, detail)));
     if (sheet.somebodyGoes()) {
       page.list(
           "Cautions (each step says what to do)",
           sheet.cautions().stream().map(DispatchPage::hazard).toList());
-      page.list("How the gate is left until somebody comes", sheet.untilThen());
+      page.list("What the caller was told, until somebody comes", sheet.untilThen());
     }
   }
 
@@ -113,12 +114,13 @@ public final class DispatchPage {
         .ifPresent(
             s ->
                 who.add(
-                    "Sent: "
+                    (sheet.somebodyGoes() ? "Sent: " : "Sent before, to be called off: ")
                         + s
                         + call.due()
                             .map(d -> ", there by " + CallWords.when(Instant.parse(d)))
                             .orElse("")));
     sheet.minutesOnSite().filter(m -> sheet.somebodyGoes()).ifPresent(m -> who.add(onSite(m)));
+    Shortened.some(sheet.notes().stream().filter(n -> !isForced(n)).toList(), NOTES).forEach(n -> who.add("Note: " + Shortened.cut(n)));
     who.forEach(page::item);
   }
 
@@ -163,9 +165,6 @@ public final class DispatchPage {
 
   private List<String> asked() {
     List<String> asked = new ArrayList<>();
-    sheet.notes().stream()
-        .filter(n -> !isForced(n)) // it is among the dangers
-        .forEach(n -> asked.add("Note: " + n));
     List<DispatchSheet.Asked> looks = looks();
     looks.stream()
         .filter(a -> !UNTOLD.contains(a.answer()))

@@ -108,8 +108,11 @@ public final class Calling {
 
     @Override
     public Runnable ask(Step.Ask step) {
+      WatchedRun run = new WatchedRun(sitting);
       return () -> {
-        if (goesOn()) {
+        if (run.proves(step)) {
+          run.keep(step);
+        } else if (goesOn()) {
           question.ask(step.check(), step.cautions(), moment);
         }
       };
@@ -164,6 +167,7 @@ public final class Calling {
    */
   public void ringsAgain(List<Event> said) {
     since.ringsAgain();
+    new StillUntold(sitting).reopen();
     words.take(said);
   }
 

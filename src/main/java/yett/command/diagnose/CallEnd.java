@@ -2,10 +2,12 @@ package yett.command.diagnose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import yett.command.call.Sending;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
@@ -13,10 +15,14 @@ import yett.console.Block;
 import yett.console.Text;
 import yett.interview.CallLog;
 import yett.interview.Ending;
+import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
+import yett.knowledge.Pressing;
+import yett.knowledge.Repair;
 import yett.knowledge.Role;
+import yett.wording.CallWords;
 
 /** Endings of a call that the caller can bring about at any prompt. */
 public final class CallEnd {
@@ -65,14 +71,26 @@ public final class CallEnd {
             .line(
                 told.isPresent()
                     ? "What made it work? Press Enter to keep what they said, or add more"
-                    : "What made it work? In their words; press Enter if nobody knows")
+                    : "What made it work? In their words; press Enter "
+                        + done().map(d -> "for: " + d).orElse("if nobody knows"))
             .strip();
-    String what = typed.isEmpty() ? told.orElse("") : typed;
+    String what = typed.isEmpty() ? told.or(this::done).orElse("") : typed;
     List<String> watch = watching.after(what + " " + words.orElse(""));
     sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(watch));
     close(
         Ending.WORKS_AGAIN,
         new Event.Tended(Tending.WORKS_AGAIN, what.isEmpty() ? "nobody knows why" : what));
+  }
+
+  /** What was done last on this call at Yett's word. */
+  private Optional<String> done() {
+    return sitting.moment().state().work().deeds().stream()
+        .map(Entry::event)
+        .flatMap(e -> e instanceof Event.Repaired r && r.done() ? Stream.of(r.repair()) : null)
+        .map(sitting.base().repairs()::get)
+        .filter(Objects::nonNull)
+        .map(Repair::name)
+        .reduce((a, b) -> b);
   }
 
   private boolean wasSeenToRun() {
@@ -161,7 +179,18 @@ public final class CallEnd {
         new Event.Tended(cancelled ? Tending.CANCELLED : Tending.NOT_REACHED, words.strip()));
   }
 
+  /** Who was sent and is not at the gate yet. */
+  private Optional<String> isOnTheWay() {
+    return CallLog.of(sitting.moment().entries())
+        .stage()
+        .filter(t -> t.what() != Tending.AT_THE_GATE)
+        .map(CallWords::of);
+  }
+
   private void close(Ending ending, Event.Tended how) {
+    isOnTheWay()
+        .ifPresent(
+            sent -> sitting.say("Already " + sent + ". Tell them: nobody has to come any more."));
     OptionalInt closed =
         new Questions(sitting, wishes)
             .word(

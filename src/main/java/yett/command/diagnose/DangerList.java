@@ -59,7 +59,7 @@ public final class DangerList {
   /** Carries out a request; what was typed before it is kept, however the request ends. */
   private boolean isGranted(String line, Suspected heard) {
     if (Words.wish(line).filter(w -> w != Words.Wish.BACK).isPresent()) {
-      said(heard.words()).forEach(sitting::record);
+      heard.words().forEach(said -> sitting.record(told(said, role())));
     }
     return wishes.grant(line);
   }
@@ -128,25 +128,27 @@ public final class DangerList {
    */
   private void record(
       Step.AskDangers step, Set<Danger> so, Set<Danger> unsure, List<String> words) {
-    List<Event> events = new ArrayList<>(said(words));
+    List<Event> events = new ArrayList<>();
+    words.forEach(said -> events.add(told(said, role())));
     Map<String, Answer> answers = new LinkedHashMap<>();
     step.dangers().forEach(c -> answers.put(c.id(), new Answer.Chosen(c.outcomes().get(0).id())));
     unsure.forEach(d -> answers.put(d.check().id(), new Answer.CannotTell()));
     so.forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
-    known
-        .kept(step, answers)
-        .forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
+    KnownDangers.Kept kept = known.kept(step, answers);
+    kept.words().forEach(said -> events.add(told(said, role())));
+    kept.stand().forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
+    if (kept.others()) {
+      wishes.volunteered().hearDanger(String.join(", ", kept.words()));
+    }
     if (!unsure.isEmpty()) {
       new UnsettledDangers(sitting).warn();
     }
   }
 
-  private List<Event> said(List<String> words) {
-    return words.stream()
-        .<Event>map(w -> role() == Role.CALLER ? new Event.Said(w) : new Event.Noted(w))
-        .toList();
+  private static Event told(String words, Role role) {
+    return role == Role.CALLER ? new Event.Said(words) : new Event.Noted(words);
   }
 
   private Role role() {

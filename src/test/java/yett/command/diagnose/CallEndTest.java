@@ -356,7 +356,7 @@ class CallEndTest {
         .isInstanceOfSatisfying(
             Event.Tended.class,
             t -> {
-              assertThat(t.words()).endsWith("Tom as soon as he can, tomorow at 9");
+              assertThat(t.words()).endsWith("Tom as soon as he can"); // the time is kept beside
               assertThat(t.due()).isNotEmpty();
             });
   }
