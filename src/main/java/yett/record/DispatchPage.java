@@ -120,7 +120,8 @@ public final class DispatchPage {
                             .map(d -> ", there by " + CallWords.when(Instant.parse(d)))
                             .orElse("")));
     sheet.minutesOnSite().filter(m -> sheet.somebodyGoes()).ifPresent(m -> who.add(onSite(m)));
-    Shortened.some(sheet.notes().stream().filter(n -> !isForced(n)).toList(), NOTES).forEach(n -> who.add("Note: " + Shortened.cut(n)));
+    Shortened.some(sheet.notes().stream().filter(n -> !isForced(n)).toList(), NOTES)
+        .forEach(n -> who.add("Note: " + Shortened.cut(n)));
     who.forEach(page::item);
   }
 

@@ -19,7 +19,6 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
-import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.wording.CallWords;

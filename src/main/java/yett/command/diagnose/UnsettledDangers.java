@@ -64,7 +64,10 @@ record UnsettledDangers(Sitting sitting) {
       return AT_ONCE;
     }
     return CallUrgency.of(
-            sitting.base(), sitting.moment().state(), sitting.open().now(), ZoneId.systemDefault())
+            sitting.base(),
+            sitting.moment().state(),
+            sitting.moment().entries(),
+            ZoneId.systemDefault())
         .level();
   }
 
