@@ -108,11 +108,8 @@ public final class Calling {
 
     @Override
     public Runnable ask(Step.Ask step) {
-      WatchedRun run = new WatchedRun(sitting);
       return () -> {
-        if (run.proves(step)) {
-          run.keep(step);
-        } else if (goesOn()) {
+        if (goesOn()) {
           question.ask(step.check(), step.cautions(), moment);
         }
       };

@@ -13,7 +13,6 @@ import yett.desk.OpenCase;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
 import yett.interview.Answer;
-import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Tending;
 import yett.knowledge.Role;
@@ -158,34 +157,6 @@ class CallSheetTest {
     assertThat(typed.screen())
         .contains("Taken back: the list of dangers")
         .doesNotContain("Taken back: the page");
-  }
-
-  /** What the caller has just watched is not asked for once more. */
-  @Test
-  void the_run_after_a_repair_is_watched_once() {
-    typed.type("it is dead", "0", "", "1", "0", "0");
-    record(new Event.Repaired("release-stop-button", true));
-    typed.type("1", "d", "d", "d", "d", "close");
-    assertThat(typed.screen()).doesNotContain("with nobody near it?");
-    assertThat(typed.stored())
-        .as(typed.screen())
-        .contains(
-            new Event.Answered("usual-run", new Answer.Chosen("pass")),
-            new Event.Closed(Ending.SOLVED));
-    assertThat(sheet().urgency().reasons().get(1)).contains("stop button");
-  }
-
-  /** A danger told since then is a reason to watch another run. */
-  @Test
-  void a_run_before_a_danger_proves_nothing_after_it() {
-    typed.type("it is dead", "0", "", "1", "0", "0");
-    record(new Event.Repaired("release-stop-button", true));
-    typed.type("1");
-    record(new Event.DangersAgain());
-    typed.type("0", "d", "d", "d", "d", "d");
-    assertThat(typed.stored())
-        .as(typed.screen())
-        .doesNotContain(new Event.Answered("usual-run", new Answer.Chosen("pass")));
   }
 
   /** A step done at Yett's word is kept as what did it, if the caller knows no better. */
