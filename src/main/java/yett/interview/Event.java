@@ -422,6 +422,9 @@ public sealed interface Event {
     /** The note for an urgency that nobody could tell. */
     public static final String URGENCY_UNTOLD = "Nobody could say how urgent it is.";
 
+    /** The beginning of a note on a gate that is forced; the caller's words follow. */
+    public static final String FORCED = "Forced by hand or by a vehicle, or about to be: ";
+
     public Noted {
       requireNonNull(text, "text");
       about = about == null ? Optional.empty() : about; // null before it was kept
