@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
+import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
@@ -75,6 +76,12 @@ record Proofs(
     if (open.isEmpty() && !stops.isEmpty()) { // no proof showed that the danger is over
       return steps.leftOutOfUse(
           new Step.HandOver(Ending.OUT_OF_SERVICE, new HandOverReason.Stopped(stops)));
+    }
+    List<Repair> unset =
+        present.isCall() ? List.of() : Settings.due(present.judgement, present.base);
+    if (open.isEmpty() && !unset.isEmpty()) { // a leaf with a force nobody set may hurt
+      return steps.leftOutOfUse(
+          new Step.HandOver(Ending.OUT_OF_SERVICE, new HandOverReason.Unset(unset)));
     }
     if (open.isEmpty()) {
       return steps.backInUse(Ending.proved(present.repairs()));
