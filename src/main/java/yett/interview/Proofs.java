@@ -23,6 +23,9 @@ record Proofs(
   /** Whoever watches a run relies on the stop button, so it is proved before other runs. */
   static final String STOP_BUTTON = "stop-button-works";
 
+  /** What a new gate is run for before all else. */
+  static final Set<String> FIRST_RUN = Set.of(STOP_BUTTON, "opens-which-way");
+
   Step step() {
     List<Check> open = new ArrayList<>();
     List<Check> due = new ArrayList<>();

@@ -373,7 +373,8 @@ public final class Sense {
     }
 
     private void closing(Ending ending, List<Entry> before) {
-      if (!ending.isProved() && ending != Ending.SOLVED) {
+      if (!ending.isProved() && ending != Ending.SOLVED
+          || ending == Ending.INSPECTED && FromPaper.is(before)) {
         return;
       }
       CaseState state = CaseState.of(before);
