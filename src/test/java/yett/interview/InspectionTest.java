@@ -35,8 +35,7 @@ class InspectionTest {
     try (Interview interview = Shipped.QUICK.newInterview()) {
       int typed = inspect(interview, kind, Map.of());
       assertThat(typed)
-          .isLessThanOrEqualTo(
-              kind == InspectionKind.COMMISSIONING ? MOST_WHEN_NEW : MOST_ENTRIES);
+          .isLessThanOrEqualTo(kind == InspectionKind.COMMISSIONING ? MOST_WHEN_NEW : MOST_ENTRIES);
       assertThat(state().closed()).contains(Ending.INSPECTED);
       Inspection inspection = inspection(interview);
       assertThat(inspection.results(Verdict.FAIL)).isEmpty();
