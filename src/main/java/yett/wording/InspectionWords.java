@@ -69,7 +69,7 @@ public final class InspectionWords {
                             result
                                 .check()
                                 .measures()
-                                .map(m -> m.show(read.value()))
+                                .map(m -> m.asTold(read.typed(), read.value()))
                                 .orElse(read.typed()),
                         () -> "could not tell",
                         () -> "not made"));
