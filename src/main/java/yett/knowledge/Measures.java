@@ -140,7 +140,7 @@ public record Measures(
    */
   public String asTold(String stored, double value) {
     try {
-      return told(stored);
+      return told(stored).replace('\u00a0', ' ');
     } catch (ReadingException e) {
       return showRounded(value);
     }
