@@ -74,7 +74,8 @@ final class WorkLines {
   private void proofs() {
     List<String> lines = new ArrayList<>();
     for (Answered a : moment.state().answers()) {
-      if (words.isProof(a.check())) {
+      boolean counts = moment.state().latest(a.check()).filter(a::equals).isPresent();
+      if (words.isProof(a.check()) && (counts || a.answer().is(Check.FAIL))) {
         String result =
             a.answer()
                 .map(
@@ -82,7 +83,9 @@ final class WorkLines {
                     r -> "OPEN: ",
                     () -> "OPEN: ",
                     () -> "OPEN: ");
-        lines.add(result + words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
+        String earlier = counts ? "" : "Before, ";
+        lines.add(
+            earlier + result + words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
       }
     }
     page.list("Proofs", lines);

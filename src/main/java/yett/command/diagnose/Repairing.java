@@ -9,10 +9,10 @@ import yett.console.Block;
 import yett.console.SignalWord;
 import yett.interview.Event;
 import yett.interview.Moment;
+import yett.interview.Settings;
 import yett.interview.Step;
 import yett.interview.Trail;
 import yett.knowledge.Repair;
-import yett.knowledge.SetUp;
 import yett.wording.ConsequenceWords;
 import yett.wording.Wording;
 
@@ -75,9 +75,7 @@ final class Repairing {
    */
   private Optional<Block> yetToSet() {
     String names =
-        sitting.moment().judgement().followUps().stream()
-            .map(due -> sitting.base().repairs().get(due.card()))
-            .filter(r -> r != null && r.needs().contains(SetUp.GATE_RUNNING))
+        Settings.due(sitting.moment().judgement(), sitting.base()).stream()
             .map(r -> r.name().toLowerCase(Locale.ROOT) + whyNot(r))
             .distinct()
             .collect(Collectors.joining("; "));

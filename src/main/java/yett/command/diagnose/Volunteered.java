@@ -97,7 +97,21 @@ public final class Volunteered {
    */
   boolean hearElsewhere(Check check, String line) {
     boolean answers = HeardAnswer.to(check, line).answer().isPresent();
-    return (!answers || isElsewhere(check, line)) && hear(line);
+    return (!answers || isElsewhere(check, line)) && !isOtherReading(check, line) && hear(line);
+  }
+
+  /** Whether a bare reading in the unit of another quantity answers a question for a reading. */
+  boolean isOtherReading(Check check, String line) {
+    return check.measured()
+        && HeardAnswer.to(check, line).answer().isEmpty()
+        && SpokenReading.of(line, sitting.base())
+            .filter(r -> r.words().isEmpty() && r.hasUnit())
+            .filter(r -> r.checks().stream().noneMatch(c -> isAlike(c, check)))
+            .isPresent();
+  }
+
+  private static boolean isAlike(Check one, Check other) {
+    return one.measures().get().quantity() == other.measures().get().quantity();
   }
 
   /** Whether words that share something with an answer to this check mean something else. */
