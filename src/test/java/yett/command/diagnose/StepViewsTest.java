@@ -42,7 +42,7 @@ class StepViewsTest extends TechniciansCase {
   @Test
   void of_a_cause_that_was_put_right_only_what_is_left_of_it_counts() {
     assertThat(asked("limit-shift", Occasion.Kind.WORTH, new Event.Repaired("fit-marker", true)))
-        .contains("both ends are right – 9")
+        .contains("both ends are right – 8")
         .doesNotContain("99 %")
         .doesNotContainPattern("both ends are right [^;]*; then reference marker");
   }
