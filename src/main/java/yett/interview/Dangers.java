@@ -1,8 +1,11 @@
 package yett.interview;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -171,11 +174,26 @@ final class Dangers {
 
   private Step makeSafe(StopNow now) {
     Stop stop = base.stops().get(now.stop());
+    Optional<List<String>> leaves = stop.leaves().flatMap(this::after);
     return new Step.MakeSafe(
-        stop,
-        stop.now(present.role(), present.judgement.withheld()),
-        now.reason().because(),
-        stop.leaves().flatMap(this::after));
+        stop, stop.now(present.role(), withheld(leaves)), now.reason().because(), leaves);
+  }
+
+  /** Deeds that nobody is told: power does not come back in a state that has it locked off. */
+  private Set<String> withheld(Optional<List<String>> leaves) {
+    Set<String> withheld = new HashSet<>(present.judgement.withheld());
+    Collection<String> then = leaves.isPresent() ? leaves.get() : present.state.work().setUps();
+    if (then.stream().anyMatch(this::keepsPowerOff)) {
+      withheld.add(Stop.POWER);
+    }
+    return withheld;
+  }
+
+  private boolean keepsPowerOff(String setUp) {
+    return Stream.of(SetUp.POWERED, SetUp.MAINS_AS_FOUND)
+        .map(base.setUps()::get)
+        .filter(Objects::nonNull)
+        .anyMatch(c -> KeptOff.excludes(base.setUps().get(setUp), c));
   }
 
   /** The set-ups in force after this one is entered; empty if this person may not enter it. */

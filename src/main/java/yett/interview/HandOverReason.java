@@ -82,8 +82,16 @@ public sealed interface HandOverReason {
     }
   }
 
-  /** A repair that a better qualified person may do. */
-  record Reserved(Repair repair, Optional<MainsPart> part) {}
+  /**
+   * A repair that a better qualified person may do.
+   *
+   * @param first what they have to read before it; then this person may do the repair
+   */
+  record Reserved(Repair repair, Optional<MainsPart> part, Optional<Check> first) {
+    public Reserved(Repair repair, Optional<MainsPart> part) {
+      this(repair, part, Optional.empty());
+    }
+  }
 
   /** The gate runs, and these proofs have still to be made. */
   record Unproved(List<Check> proofs) implements HandOverReason {

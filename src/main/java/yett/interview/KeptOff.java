@@ -43,7 +43,7 @@ final class KeptOff {
         .allMatch(condition -> condition != null && excludes(setUp, condition));
   }
 
-  private static boolean excludes(SetUp one, SetUp other) {
+  static boolean excludes(SetUp one, SetUp other) {
     return one.excludes().contains(other.id()) || other.excludes().contains(one.id());
   }
 }

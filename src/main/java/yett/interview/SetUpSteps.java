@@ -185,7 +185,17 @@ final class SetUpSteps {
     return base.setUps().values().stream()
         .filter(s -> work.unseen().contains(s.id()) && present.role().may(s.who()))
         .filter(s -> !left || s.id().equals(SetUp.OUT_OF_USE))
-        .min(Comparator.comparingInt(s -> base.withOuter(List.of(s.id())).size()))
+        .min(
+            Comparator.comparingInt((SetUp s) -> base.withOuter(List.of(s.id())).size())
+                .thenComparing(s -> !isLeftByStop(s)))
         .map(s -> enter(s, purpose, true, List.of()));
+  }
+
+  /**
+   * Whether a stop leaves the gate in this state. Such a state is gone through before a lock-off
+   * within it: it may give the power back that the lock-off then takes away.
+   */
+  private boolean isLeftByStop(SetUp setUp) {
+    return base.stops().values().stream().anyMatch(s -> s.leaves().equals(Optional.of(setUp.id())));
   }
 }

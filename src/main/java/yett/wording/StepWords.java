@@ -93,7 +93,7 @@ public final class StepWords {
           ? "nothing more that the caller may do or look at is worth its time"
           : Stream.concat(
                   Stream.of(StepWords.nothingLeft(reason.role())),
-                  reason.reserved().stream().map(r -> WhoMay.words(r.repair(), r.part())))
+                  reason.reserved().stream().map(WhoMay::words))
               .collect(Collectors.joining("; "));
     }
 
