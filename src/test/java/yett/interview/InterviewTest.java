@@ -144,6 +144,37 @@ class InterviewTest {
     assertThat(inForce()).contains("gate-running").doesNotContain("motor-off");
   }
 
+  /** Whoever works at the dead drive has their hands in it. */
+  @Test
+  void no_danger_gives_power_back_to_a_gate_that_is_locked_off() {
+    beginWork("tighten-chain");
+    long answer = eventOf("danger-movement");
+    say(new Event.Corrected(answer, new Answer.Chosen("moved-by-itself")));
+    assertThat(((Step.MakeSafe) step()).now()).anyMatch(l -> l.contains("switch the mains on"));
+    say(new Event.Corrected(answer, new Answer.Chosen("neither")));
+    confirmSetUps();
+    assertThat(inForce()).containsExactly("locked-off");
+    say(new Event.Corrected(answer, new Answer.Chosen("moved-by-itself")));
+    assertThat(((Step.MakeSafe) step()).leaves()).contains(List.of("locked-off", "motor-off"));
+    assertThat(((Step.MakeSafe) step()).now()).noneMatch(l -> l.contains("switch the mains on"));
+  }
+
+  /** What gives the power back is gone through before what proves dead. */
+  @Test
+  void whoever_comes_back_goes_through_a_lock_off_last() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    say(new Event.Corrected(eventOf("danger-movement"), new Answer.Chosen("moved-by-itself")));
+    say(((Step.MakeSafe) step()).done());
+    say(new Event.Returned());
+    List<String> order = new ArrayList<>();
+    while (step() instanceof Step.Enter again && again.again()) {
+      order.add(again.setUp().id());
+      say(again.done());
+    }
+    assertThat(order).containsExactly("motor-off", "locked-off");
+  }
+
   private Set<String> inForce() {
     return moment().state().work().setUps();
   }

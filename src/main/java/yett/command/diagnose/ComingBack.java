@@ -10,6 +10,7 @@ import yett.console.SignalWord;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Moment;
+import yett.knowledge.Role;
 import yett.wording.CallWords;
 
 /**
@@ -25,9 +26,19 @@ record ComingBack(Sitting sitting, Questions questions) {
 
   void ask() {
     Moment moment = sitting.moment();
+    boolean returned = goThroughStates(moment);
+    Entry last = moment.entries().get(moment.entries().size() - 1);
+    boolean wasThere = last.by() != Role.CALLER && !isCall(); // else the telephone's words yield
+    if (wasThere && (returned || isSomebodyElse(last))) {
+      sitting.record(new Event.DangersAgain()); // whoever comes to the gate looks for themselves
+    }
+  }
+
+  /** Returns whether what is in force has to be gone through because somebody was away. */
+  private boolean goThroughStates(Moment moment) {
     Set<String> inForce = moment.state().work().setUps();
     if (moment.state().work().unseen().containsAll(inForce)) {
-      return; // nothing is in force, or all of it is checked anyway
+      return false; // nothing is in force, or all of it is checked anyway
     }
     Entry last = moment.entries().get(moment.entries().size() - 1);
     sitting.show(
@@ -43,12 +54,22 @@ record ComingBack(Sitting sitting, Questions questions) {
     if (!isHereStill(last)) {
       sitting.record(new Event.Returned());
       sitting.say("Before anything else, go through it step by step and prove dead again.");
+      return true;
     }
+    return false;
+  }
+
+  private boolean isCall() {
+    return sitting.open().role() == Role.CALLER;
+  }
+
+  private boolean isSomebodyElse(Entry last) {
+    Duration away = Duration.between(last.at(), sitting.open().now());
+    return last.by() != sitting.open().role() || away.compareTo(SHORT) > 0;
   }
 
   private boolean isHereStill(Entry last) {
-    Duration away = Duration.between(last.at(), sitting.open().now());
-    if (last.by() != sitting.open().role() || away.compareTo(SHORT) > 0) {
+    if (isSomebodyElse(last)) {
       return false;
     }
     sitting.say(

@@ -56,7 +56,8 @@ public record DiagnoseCommands(Desk desk, Console console) {
       @Arguments List<String> words,
       @Option(
               longName = "as",
-              description = "who answers from now on; the same person as before unless given")
+              description =
+                  "who answers from now on; unless given whoever answered last, at most a technician")
           String who) {
     desk.prepare();
     CaseId id = id(words);
@@ -65,7 +66,7 @@ public record DiagnoseCommands(Desk desk, Console console) {
       open.nameIt(); // a program that was killed may have stored an answer and not said so
       var state = open.moment().state();
       String gate = state.opened().map(Event.Opened::site).orElse("");
-      console.show(Block.heading("Case " + id + " · " + gate));
+      console.show(Block.heading("Case " + id + " · " + gate + " · " + open.role().word()));
       if (state.closed().filter(Ending::isDone).isPresent()) {
         console.say(
             "This case is closed: "
@@ -98,6 +99,10 @@ public record DiagnoseCommands(Desk desk, Console console) {
               .orElse(true);
       if (!sameRules) {
         console.say("The rule base has changed since; the answers were weighed again.");
+      }
+      if (role.isEmpty() && open.role() == Role.TECHNICIAN) {
+        console.say(
+            "You answer as a technician. An electrician: resume " + id + " --as electrician.");
       }
       ClockNotice.show(desk, console);
       console.show(new UnusableEvents(desk.base()).blocks(open.moment()));

@@ -96,7 +96,8 @@ public final class NewCase {
                   + " "
                   + id
                   + " · "
-                  + gate),
+                  + gate
+                  + (role == Role.CALLER ? "" : " · " + role.word())),
           Block.paragraph(
               "Every answer is saved at once. At every prompt: "
                   + (inspection.isEmpty()

@@ -68,11 +68,15 @@ final class TypedCase implements AutoCloseable {
   }
 
   OpenCase open() {
+    return openAs(Optional.of(role));
+  }
+
+  OpenCase openAs(Optional<Role> who) {
     return new OpenCase(
         casebook,
         id,
         expertise.newInterview(),
-        Optional.of(role),
+        who,
         Clock.tickMillis(ZoneOffset.UTC),
         new Outbox(folder, casebook.name()).newParcel(id));
   }
