@@ -62,6 +62,16 @@ class VolunteeredTest {
             chosen("danger-shock", "shock"), new Event.GaveUp("he got a shock off the cabinet"));
   }
 
+  /** The card of a gate that moves by itself has the leaf released and watched, and says how. */
+  @Test
+  void that_the_leaf_rolls_can_be_said_after_a_gate_that_moves_by_itself_was_made_safe() {
+    String say = "tell released leaf rolls away by itself";
+    assertThat(Shipped.BASE.stops().get("moves-uncommanded").now(Role.TECHNICIAN))
+        .anyMatch(line -> line.contains(say));
+    told("it moves on its own", "yes", "done", say, "");
+    assertThat(typed.stored()).contains(chosen("released-leaf-rolls", "rolls"));
+  }
+
   @Test
   void several_complaints_that_were_understood_are_taken_together() {
     sit(Role.TECHNICIAN, "0", "", "it crawls, rattles and stops half way", "1 2", "", "0");
