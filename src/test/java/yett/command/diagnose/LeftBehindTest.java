@@ -85,8 +85,7 @@ class LeftBehindTest extends TechniciansCase {
       open.record(new Event.Answered(proof, new Answer.Chosen("fail")));
       Sitting sitting = typed.sitting(open, "1");
       new Decisions(sitting, new Questions(sitting, new PromptRequests(sitting)))
-          .failedProof(
-              new Step.DecideFailedProof(Shipped.BASE.checks().get(proof)));
+          .failedProof(new Step.DecideFailedProof(Shipped.BASE.checks().get(proof)));
       String shown = typed.screen();
       open.record(new Event.Repaired("clean-beam", true));
       return shown.substring(shown.lastIndexOf("A proof failed"));
