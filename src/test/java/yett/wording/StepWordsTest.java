@@ -60,6 +60,21 @@ class StepWordsTest {
   }
 
   @Test
+  void a_repair_that_waits_for_somebody_elses_reading_is_named_with_it() {
+    var selector = BASE.repairs().get("correct-supply-setting");
+    var reading = BASE.checks().get("mains-at-terminals");
+    assertThat(
+            StepWords.because(
+                new HandOverReason.NothingLeft(
+                    Role.TECHNICIAN,
+                    List.of(
+                        new HandOverReason.Reserved(
+                            selector, Optional.empty(), Optional.of(reading))))))
+        .endsWith(
+            "\"" + selector.name() + "\" waits until an electrician has read: " + reading.ask());
+  }
+
+  @Test
   void a_danger_names_who_goes_on_with_it() {
     assertThat(
             StepWords.because(new HandOverReason.Stopped(List.of(BASE.stops().get("live-frame")))))

@@ -68,7 +68,7 @@ class VolunteeredTest {
     String say = "tell released leaf rolls away by itself";
     assertThat(Shipped.BASE.stops().get("moves-uncommanded").now(Role.TECHNICIAN))
         .anyMatch(line -> line.contains(say));
-    told("it moves on its own", "yes", "done", say, "");
+    told("it moves on its own", "yes", "done", say, "", "yes");
     assertThat(typed.stored()).contains(chosen("released-leaf-rolls", "rolls"));
   }
 
