@@ -42,6 +42,19 @@ record ReservedWork(Present present, SiteFacts sites) {
         .toList();
   }
 
+  /** The repairs that could not be done and would be worth trying, the most promising first. */
+  List<HandOverReason.Refused> refused() {
+    return present.state.work().declined().entrySet().stream()
+        .filter(e -> present.base.repairs().containsKey(e.getKey()))
+        .map(
+            e ->
+                new HandOverReason.Refused(
+                    present.base.repairs().get(e.getKey()), e.getValue().why()))
+        .filter(r -> cures(r.repair()) >= NAMED)
+        .sorted(Comparator.comparingDouble((HandOverReason.Refused r) -> -cures(r.repair())))
+        .toList();
+  }
+
   /**
    * A check that helps the person who comes next. When this person may do none of the repairs left,
    * their checks still narrow down which repair is needed and what to bring. Checks are chosen as

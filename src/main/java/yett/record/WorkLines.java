@@ -56,8 +56,7 @@ final class WorkLines {
       new SomeEvents<>() {
         @Override
         public Optional<String> repaired(Event.Repaired event) {
-          String done = event.done() ? ": done" : ": could not be done";
-          return Optional.of(words.repair(event.repair()) + done);
+          return Optional.of(words.repair(event.repair()) + ": " + event.words());
         }
 
         @Override

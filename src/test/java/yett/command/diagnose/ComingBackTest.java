@@ -58,6 +58,17 @@ class ComingBackTest extends TechniciansCase {
     assertThat(typed.screen()).contains("prove dead again");
   }
 
+  /** A smell or a crack that came since is seen by whoever looks, not by whoever looked. */
+  @Test
+  void another_role_looks_for_dangers_again_though_nothing_is_in_force() {
+    try (OpenCase open = typed.open(Role.ELECTRICIAN)) {
+      Sitting sitting = typed.sitting(open);
+      new ComingBack(sitting, new Questions(sitting, new PromptRequests(sitting))).ask();
+    }
+    assertThat(typed.stored()).containsExactly(new Event.Returned());
+    assertThat(typed.screen()).contains("A technician answered until now");
+  }
+
   @Test
   void nothing_is_asked_where_nothing_is_in_force() {
     comeBack();

@@ -68,11 +68,15 @@ final class TypedCase implements AutoCloseable {
   }
 
   OpenCase open() {
+    return open(role);
+  }
+
+  OpenCase open(Role by) {
     return new OpenCase(
         casebook,
         id,
         expertise.newInterview(),
-        Optional.of(role),
+        Optional.of(by),
         Clock.tickMillis(ZoneOffset.UTC),
         new Outbox(folder, casebook.name()).newParcel(id));
   }
