@@ -62,13 +62,19 @@ public sealed interface HandOverReason {
    * No check or repair that this role may do is worth its cost, as far as it can be done here.
    *
    * @param reserved repairs for somebody better qualified, the most promising first
-   * @param refused repairs that are worth trying and could not be done, the most promising first
+   * @param refused repairs that could not be done, the most promising first
+   * @param alone likely repairs that do not make the gate run while those could not be done
    * @param standing dangers that stand, and that forbid more than is left
    */
-  record NothingLeft(Role role, List<Reserved> reserved, List<Refused> refused, List<Stop> standing)
+  record NothingLeft(
+      Role role,
+      List<Reserved> reserved,
+      List<Refused> refused,
+      List<Repair> alone,
+      List<Stop> standing)
       implements HandOverReason {
     public NothingLeft(Role role, List<Reserved> reserved) {
-      this(role, reserved, List.of(), List.of());
+      this(role, reserved, List.of(), List.of(), List.of());
     }
 
     public NothingLeft(Role role) {

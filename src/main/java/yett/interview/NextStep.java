@@ -186,7 +186,8 @@ final class NextStep {
               .distinct()
               .toList();
       return handOver(
-          new HandOverReason.NothingLeft(state.role(), work.repairs(), work.refused(), standing));
+          new HandOverReason.NothingLeft(
+              state.role(), work.repairs(), work.refused(), work.alone(), standing));
     }
 
     private Step proofs() {

@@ -42,7 +42,7 @@ record ReservedWork(Present present, SiteFacts sites) {
         .toList();
   }
 
-  /** The repairs that could not be done and would be worth trying, the most promising first. */
+  /** The repairs that could not be done, the most promising first. */
   List<HandOverReason.Refused> refused() {
     return present.state.work().declined().entrySet().stream()
         .filter(e -> present.base.repairs().containsKey(e.getKey()))
@@ -50,8 +50,22 @@ record ReservedWork(Present present, SiteFacts sites) {
             e ->
                 new HandOverReason.Refused(
                     present.base.repairs().get(e.getKey()), e.getValue().why()))
-        .filter(r -> cures(r.repair()) >= NAMED)
         .sorted(Comparator.comparingDouble((HandOverReason.Refused r) -> -cures(r.repair())))
+        .toList();
+  }
+
+  /**
+   * Likely repairs that this person may do, and that are not worth it only because something else
+   * could not be done: they would not make the gate run by themselves.
+   */
+  List<Repair> alone() {
+    Set<String> refused = present.state.work().declined().keySet();
+    Set<Repair> done = present.repairs().collect(Collectors.toSet());
+    return present.base.repairs().values().stream()
+        .filter(r -> !refused.isEmpty() && !refused.contains(r.id()) && !done.contains(r))
+        .filter(r -> !present.unavailable.contains(r.id()))
+        .filter(r -> cures(r) >= present.base.planning().suspicion())
+        .sorted(Comparator.comparingDouble((Repair r) -> -cures(r)))
         .toList();
   }
 

@@ -59,7 +59,7 @@ public final class StepWords {
   /**
    * The same.
    *
-   * @param refused whether something that is worth its cost could not be done here
+   * @param refused whether something that was worth its cost could not be done here
    */
   public static String nothingLeft(Role role, boolean refused) {
     return (refused ? "no other" : "no")
@@ -106,6 +106,8 @@ public final class StepWords {
           : Stream.of(
                   Stream.of(rest(reason)),
                   reason.refused().stream().map(HandingOver::refused),
+                  reason.alone().stream()
+                      .map(r -> "\"" + r.name() + "\" by itself does not make it run"),
                   reason.reserved().stream().map(r -> WhoMay.words(r.repair(), r.part())))
               .flatMap(parts -> parts)
               .collect(Collectors.joining("; "));

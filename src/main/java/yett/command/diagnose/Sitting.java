@@ -171,6 +171,7 @@ public final class Sitting {
 
   /** Stores events, and tells the person if anything happened besides. */
   public void record(Event... events) {
+    cautions.heed(moment().step(), events);
     List<SetApart> before = moment().apart();
     sharing.tell(open.record(events));
     show(

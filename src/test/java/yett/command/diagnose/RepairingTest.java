@@ -26,7 +26,7 @@ class RepairingTest extends TechniciansCase {
   }
 
   private List<Event> refused(String... lines) {
-    Repair repair = Shipped.BASE.repairs().get("set-supply-voltage");
+    Repair repair = Shipped.BASE.repairs().get("correct-supply-setting");
     try (OpenCase open = typed.open()) {
       Sitting sitting = typed.sitting(open, lines);
       PromptRequests wishes = new PromptRequests(sitting);
@@ -40,7 +40,7 @@ class RepairingTest extends TechniciansCase {
   }
 
   private static Event.Repaired not(String why) {
-    return new Event.Repaired("set-supply-voltage", false, why);
+    return new Event.Repaired("correct-supply-setting", false, why);
   }
 
   /** Whoever comes next may have brought the part. */

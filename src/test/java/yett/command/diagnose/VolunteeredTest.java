@@ -271,6 +271,14 @@ class VolunteeredTest {
         .contains("Taken back: the history: ");
   }
 
+  /** What they are is not understood, which does not make them worthless to whoever comes next. */
+  @Test
+  void words_of_which_nothing_is_meant_are_kept() {
+    told("the display is dark and the chain hangs low", "");
+    assertThat(typed.stored())
+        .contains(new Event.Noted("the display is dark and the chain hangs low"));
+  }
+
   @Test
   void a_word_of_another_prompt_tells_of_nothing() {
     told("close", "done", "cannot", "fire", "0");
