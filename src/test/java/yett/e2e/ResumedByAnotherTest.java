@@ -49,7 +49,7 @@ class ResumedByAnotherTest {
   void a_hand_over_takes_its_reason_on_its_line_and_shows_it_to_whoever_comes_next() {
     assertThat(
             run(
-                "0\n\n1\n0\nhand over charger dead, no spare on the van\nclose\n",
+                "0\n\n1\n0\nhand over charger dead, no spare on the van\n\ndone\n\ndone\nclose\n",
                 "diagnose",
                 "Fish dock"))
         .contains("Hand over Charger dead, no spare on the van.");

@@ -18,14 +18,15 @@ import yett.wording.Wording;
  */
 record WhoAnswers(Desk desk, Console console) {
   /**
-   * The role for a case, if none was given in the command.
+   * The role for a case, if none was given in the command. What is over asks nobody anything; but a
+   * case may follow on an inspection.
    *
    * @return empty if the person leaves instead of answering
    */
   Optional<Role> of(CaseId id) {
     CaseState left = CaseState.of(OpenCase.entries(desk.casebook().events(id)));
-    boolean done = left.closed().filter(Ending::isDone).isPresent();
-    return done || Role.TECHNICIAN.may(left.role())
+    boolean over = left.closed().filter(Ending::isDone).isPresent() && !left.isInspection();
+    return over || Role.TECHNICIAN.may(left.role())
         ? Optional.of(left.role())
         : confirmed(left.role());
   }
