@@ -39,7 +39,8 @@ record AfterInspection(Desk desk, Console console) {
       return;
     }
     CaseId id = new FollowOn(desk).begin(inspection);
-    console.show(Block.heading(
+    console.show(
+        Block.heading(
             "Case "
                 + id
                 + " · "
