@@ -438,7 +438,7 @@ public final class Desk implements AutoCloseable {
     return open(id, Optional.of(role));
   }
 
-  /** Opens a case. Without a role, the one that answered last, a technician at most. */
+  /** Opens a case. Without a role, the role that answered last is used. */
   public OpenCase open(CaseId id, Optional<Role> role) {
     Casebook casebook = casebook();
     return new OpenCase(

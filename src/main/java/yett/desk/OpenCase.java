@@ -62,8 +62,7 @@ public final class OpenCase implements AutoCloseable {
   private ToldOfGate told;
 
   /**
-   * @param role who answers; empty for the role that answered last, or for a technician where that
-   *     was an electrician: work at the mains is for those who say that they may do it
+   * @param role who answers; empty for the role that answered last
    */
   public OpenCase(
       Casebook casebook,
@@ -94,7 +93,6 @@ public final class OpenCase implements AutoCloseable {
         .filter(e -> !(e.event() instanceof Event.Unread))
         .map(Entry::by)
         .reduce((a, b) -> b)
-        .filter(r -> r != Role.ELECTRICIAN)
         .orElse(Role.TECHNICIAN);
   }
 

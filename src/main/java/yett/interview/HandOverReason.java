@@ -59,11 +59,24 @@ public sealed interface HandOverReason {
   }
 
   /**
-   * No check or repair that this role may do is worth its cost.
+   * No check or repair that this role may do is worth its cost, as far as it can be done here.
    *
    * @param reserved repairs for somebody better qualified, the most promising first
+   * @param refused repairs that could not be done, the most promising first
+   * @param alone likely repairs that do not make the gate run while those could not be done
+   * @param standing dangers that stand, and that forbid more than is left
    */
-  record NothingLeft(Role role, List<Reserved> reserved) implements HandOverReason {
+  record NothingLeft(
+      Role role,
+      List<Reserved> reserved,
+      List<Refused> refused,
+      List<Repair> alone,
+      List<Stop> standing)
+      implements HandOverReason {
+    public NothingLeft(Role role, List<Reserved> reserved) {
+      this(role, reserved, List.of(), List.of(), List.of());
+    }
+
     public NothingLeft(Role role) {
       this(role, List.of());
     }
@@ -81,6 +94,13 @@ public sealed interface HandOverReason {
       return visitor.untold(this);
     }
   }
+
+  /**
+   * A repair that could not be done.
+   *
+   * @param why as typed; may be empty
+   */
+  record Refused(Repair repair, String why) {}
 
   /**
    * A repair that a better qualified person may do.

@@ -65,6 +65,33 @@ record ReservedWork(Present present, SiteFacts sites) {
         .findFirst();
   }
 
+  /** The repairs that could not be done, the most promising first. */
+  List<HandOverReason.Refused> refused() {
+    return present.state.work().declined().entrySet().stream()
+        .filter(e -> present.base.repairs().containsKey(e.getKey()))
+        .map(
+            e ->
+                new HandOverReason.Refused(
+                    present.base.repairs().get(e.getKey()), e.getValue().why()))
+        .sorted(Comparator.comparingDouble((HandOverReason.Refused r) -> -cures(r.repair())))
+        .toList();
+  }
+
+  /**
+   * Likely repairs that this person may do, and that are not worth it only because something else
+   * could not be done: they would not make the gate run by themselves.
+   */
+  List<Repair> alone() {
+    Set<String> refused = present.state.work().declined().keySet();
+    Set<Repair> done = present.repairs().collect(Collectors.toSet());
+    return present.base.repairs().values().stream()
+        .filter(r -> !refused.isEmpty() && !refused.contains(r.id()) && !done.contains(r))
+        .filter(r -> !present.unavailable.contains(r.id()))
+        .filter(r -> cures(r) >= present.base.planning().suspicion())
+        .sorted(Comparator.comparingDouble((Repair r) -> -cures(r)))
+        .toList();
+  }
+
   /**
    * A check that helps the person who comes next. When this person may do none of the repairs left,
    * their checks still narrow down which repair is needed and what to bring. Checks are chosen as

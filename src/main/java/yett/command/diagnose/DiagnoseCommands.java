@@ -54,19 +54,23 @@ public record DiagnoseCommands(Desk desk, Console console) {
       completionProvider = Completions.CASES)
   public void resume(
       @Arguments List<String> words,
-      @Option(
-              longName = "as",
-              description =
-                  "who answers from now on; unless given whoever answered last, at most a technician")
+      @Option(longName = "as", description = "who answers from now on; as before unless given")
           String who) {
     desk.prepare();
     CaseId id = id(words);
-    Optional<Role> role = Optional.ofNullable(who).map(RoleOption::of);
+    Optional<Role> role =
+        Optional.ofNullable(who).map(RoleOption::of).or(() -> new WhoAnswers(desk, console).of(id));
+    if (role.isPresent()) {
+      goOn(id, role.get());
+    }
+  }
+
+  private void goOn(CaseId id, Role role) {
     try (OpenCase open = desk.open(id, role)) {
       open.nameIt(); // a program that was killed may have stored an answer and not said so
       var state = open.moment().state();
       String gate = state.opened().map(Event.Opened::site).orElse("");
-      console.show(Block.heading("Case " + id + " · " + gate + " · " + open.role().word()));
+      console.show(Block.heading("Case " + id + " · " + gate + " · " + WhoAnswers.words(role)));
       if (state.closed().filter(Ending::isDone).isPresent()) {
         console.say(
             "This case is closed: "
@@ -86,6 +90,8 @@ public record DiagnoseCommands(Desk desk, Console console) {
         new AfterInspection(desk, console).offer(open);
         return;
       }
+      ResumeViews views = new ResumeViews(desk.base());
+      console.show(views.left(open.moment()));
       if (state.closed().isPresent()) {
         takeUp(open, "was closed: " + state.closed().get().words(), new Event.TakenUp());
       } else if (open.moment().step() instanceof Step.HandOver h && h.staysOpen()) {
@@ -100,13 +106,8 @@ public record DiagnoseCommands(Desk desk, Console console) {
       if (!sameRules) {
         console.say("The rule base has changed since; the answers were weighed again.");
       }
-      if (role.isEmpty() && open.role() == Role.TECHNICIAN) {
-        console.say(
-            "You answer as a technician. An electrician: resume " + id + " --as electrician.");
-      }
       ClockNotice.show(desk, console);
       console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
-      ResumeViews views = new ResumeViews(desk.base());
       console.say(views.summary(open));
       if (open.role() != Role.CALLER) {
         console.show(views.told(open, new Corrections(new Sitting(console, open))));

@@ -158,7 +158,12 @@ public final class Volunteered {
       return !told.isEmpty();
     }
     boolean sure = named.isPresent() && !single;
-    takenUp.take(sure ? others : new Choices(sitting).several(others, takenUp::words));
+    List<Thing> meant = sure ? others : new Choices(sitting).several(others, takenUp::words);
+    takenUp.take(meant);
+    if (meant.isEmpty() && !single && sitting.moment().state().role() != Role.CALLER) {
+      keep(words); // what was said is worth keeping, though it is none of this
+      sitting.say("Your words are kept as a note.");
+    }
     return true;
   }
 

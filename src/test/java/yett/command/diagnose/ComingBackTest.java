@@ -3,7 +3,6 @@ package yett.command.diagnose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yett.casebook.NewEvent;
 import yett.desk.OpenCase;
@@ -59,6 +58,14 @@ class ComingBackTest extends TechniciansCase {
     assertThat(typed.screen()).contains("prove dead again");
   }
 
+  /** A smell or a crack that came since is seen by whoever looks, not by whoever looked. */
+  @Test
+  void another_role_looks_for_dangers_again_though_nothing_is_in_force() {
+    comeBackAs(Role.ELECTRICIAN);
+    assertThat(typed.stored()).containsExactly(new Event.Returned());
+    assertThat(typed.screen()).contains("A technician answered until now");
+  }
+
   @Test
   void nothing_is_asked_where_nothing_is_in_force() {
     comeBack();
@@ -66,54 +73,19 @@ class ComingBackTest extends TechniciansCase {
     assertThat(typed.stored()).isEmpty();
   }
 
-  /** A role that comes to a case in the middle of the work has not looked for itself. */
-  @Test
-  void whoever_takes_over_looks_for_dangers_first() {
-    comeBackAs(Role.ELECTRICIAN);
-    assertThat(typed.stored()).containsExactly(new Event.DangersAgain());
-  }
-
   @Test
   void whoever_takes_over_goes_through_the_states_as_well() {
     lockedOff();
     comeBackAs(Role.ELECTRICIAN);
-    assertThat(typed.stored()).contains(new Event.Returned(), new Event.DangersAgain());
+    assertThat(typed.stored()).contains(new Event.Returned());
+    assertThat(typed.screen())
+        .contains("A technician answered until now", "Then go through it step by step");
   }
 
-  @Test
-  void whoever_was_away_looks_for_dangers_again() {
-    lockedOff();
-    comeBack("no");
-    assertThat(typed.stored()).contains(new Event.Returned(), new Event.DangersAgain());
-  }
-
-  @Test
-  void a_caller_is_asked_by_the_rules_of_calls() {
-    comeBackAs(Role.CALLER);
-    assertThat(typed.stored()).isEmpty();
-  }
-
-  private void comeBackAs(Role role, String... lines) {
-    try (OpenCase open = typed.openAs(Optional.of(role))) {
-      Sitting sitting = typed.sitting(open, lines);
+  private void comeBackAs(Role role) {
+    try (OpenCase open = typed.open(role)) {
+      Sitting sitting = typed.sitting(open);
       new ComingBack(sitting, new Questions(sitting, new PromptRequests(sitting))).ask();
-    }
-  }
-
-  /** Work at the mains is for those who say each time that they may do it. */
-  @Test
-  void nobody_answers_as_an_electrician_unasked() {
-    try (OpenCase open = typed.openAs(Optional.of(Role.ELECTRICIAN))) {
-      open.record(new Event.Noted("the mains was read"));
-    }
-    try (OpenCase open = typed.openAs(Optional.empty())) {
-      assertThat(open.role()).isEqualTo(Role.TECHNICIAN);
-    }
-    try (OpenCase open = typed.openAs(Optional.of(Role.TRAINEE))) {
-      open.record(new Event.Noted("by a trainee"));
-    }
-    try (OpenCase open = typed.openAs(Optional.empty())) {
-      assertThat(open.role()).isEqualTo(Role.TRAINEE);
     }
   }
 }

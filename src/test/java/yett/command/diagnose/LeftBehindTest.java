@@ -15,7 +15,7 @@ import yett.testing.Shipped;
 /** Whoever saves a case in the middle of the work hears how the gate stands. */
 class LeftBehindTest extends TechniciansCase {
   private Optional<String> left(Role role, Event... events) {
-    try (OpenCase open = typed.openAs(Optional.of(role))) {
+    try (OpenCase open = typed.open(role)) {
       for (Event event : events) {
         open.record(event);
       }

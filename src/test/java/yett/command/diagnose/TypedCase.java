@@ -68,15 +68,15 @@ final class TypedCase implements AutoCloseable {
   }
 
   OpenCase open() {
-    return openAs(Optional.of(role));
+    return open(role);
   }
 
-  OpenCase openAs(Optional<Role> who) {
+  OpenCase open(Role by) {
     return new OpenCase(
         casebook,
         id,
         expertise.newInterview(),
-        who,
+        Optional.of(by),
         Clock.tickMillis(ZoneOffset.UTC),
         new Outbox(folder, casebook.name()).newParcel(id));
   }

@@ -121,7 +121,8 @@ class VolunteeredTest {
   void several_that_may_be_meant_stand_under_numbers_and_none_is_taken_unasked() {
     told("chain is off", "0");
     assertThat(typed.screen()).contains("Which do you mean?", "The complaint: Chain hangs low");
-    assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+    assertThat(typed.stored())
+        .endsWith(new Event.Happened(List.of()), new Event.Noted("chain is off"));
     assertThat(moment().step()).isInstanceOfAny(Step.Ask.class, Step.LookRound.class);
   }
 
@@ -279,6 +280,14 @@ class VolunteeredTest {
     assertThat(typed.screen())
         .contains("Taken back: the answer \"nothing is lit\" to: Is a light or a display on")
         .contains("Taken back: the history: ");
+  }
+
+  /** What they are is not understood, which does not make them worthless to whoever comes next. */
+  @Test
+  void words_of_which_nothing_is_meant_are_kept() {
+    told("the display is dark and the chain hangs low", "");
+    assertThat(typed.stored())
+        .contains(new Event.Noted("the display is dark and the chain hangs low"));
   }
 
   @Test
