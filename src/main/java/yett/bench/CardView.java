@@ -43,6 +43,9 @@ public final class CardView {
             repair -> {
               view.lines.put("repair " + id, repair.name());
               view.who(id, repair.who(), repair.hazards());
+              repair
+                  .measureFirst()
+                  .forEach(c -> view.lines.put("measure first " + c, base.checks().get(c).ask()));
               repair.removes().forEach((c, p) -> view.lines.put("removes " + c, figure(p)));
             });
     return view.lines;

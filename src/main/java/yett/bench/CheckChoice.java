@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
@@ -107,7 +108,16 @@ final class CheckChoice {
             .filter(c -> byEffects.row(c).isPresent())
             .map(Check::id)
             .collect(Collectors.toSet());
-    return new Companions(base).of(told, known);
+    return new Companions(base).of(told, known, kin());
+  }
+
+  /** The look-alikes and the causes of the area. */
+  private Set<String> kin() {
+    String area = answers.containsKey("area") ? CardQuestions.areaOf(answers) : "";
+    return Stream.concat(
+            like.stream(),
+            base.causes().values().stream().filter(c -> c.area().equals(area)).map(Cause::id))
+        .collect(Collectors.toSet());
   }
 
   /** All checks about which the author is asked. */

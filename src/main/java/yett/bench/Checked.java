@@ -16,8 +16,11 @@ public record Checked(RuleBase base, List<Problem> problems, int cases) {
 
   /** Remarks, in sentences, on what is not wrong but worth a second look. */
   public List<String> remarks() {
-    return CardAnomalies.unproved(base).stream()
-        .map(a -> "Repair " + a.about() + ": " + a.message() + ".")
+    Stream<String> unproved =
+        CardAnomalies.unproved(base).stream()
+            .map(a -> "Repair " + a.about() + ": " + a.message() + ".");
+    return Stream.of(StepsAtRisk.remarks(base).stream(), unproved, Priors.remarks(base).stream())
+        .flatMap(remarks -> remarks)
         .toList();
   }
 

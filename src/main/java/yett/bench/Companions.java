@@ -75,8 +75,10 @@ final class Companions {
    *
    * @param told answers by check or complaint
    * @param known checks that need not be asked for
+   * @param kin causes that are like the new one; what goes together with quite other causes says
+   *     nothing about it. Empty if nothing is known of its kind
    */
-  List<Companion> of(Map<String, String> told, Set<String> known) {
+  List<Companion> of(Map<String, String> told, Set<String> known, Set<String> kin) {
     Map<String, Found> found = new HashMap<>();
     told.forEach(
         (id, answer) -> {
@@ -85,7 +87,12 @@ final class Companions {
             int at = Lists.ids(Vocabulary.outcomes(check)).indexOf(outcome);
             Set<String> causes = at < 0 ? Set.of() : showing(check, at);
             if (causes.size() >= FEWEST) {
-              showing.forEach((other, all) -> weigh(other, all, causes, found));
+              showing.forEach(
+                  (other, all) -> {
+                    if (ofItsKind(causes, all, kin)) {
+                      weigh(other, all, causes, found);
+                    }
+                  });
             }
           }
         });
@@ -98,6 +105,15 @@ final class Companions {
         .filter(c -> reasons.add(c.reason()))
         .limit(MOST)
         .toList();
+  }
+
+  /**
+   * Whether several causes of its kind that show the one show the other too, and most of them do.
+   */
+  private static boolean ofItsKind(Set<String> causes, Set<String> all, Set<String> kin) {
+    List<String> alike = causes.stream().filter(kin::contains).toList();
+    long both = alike.stream().filter(all::contains).count();
+    return kin.isEmpty() || both > 1 && both >= MOSTLY * alike.size();
   }
 
   private void weigh(String other, Set<String> all, Set<String> causes, Map<String, Found> found) {

@@ -3,7 +3,6 @@ package yett.bench;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import yett.knowledge.Check;
 
 /**
@@ -11,6 +10,10 @@ import yett.knowledge.Check;
  */
 final class FirstMet {
   static final String AFTER = "after";
+
+  /** Looks that are likely each by itself need not go together. */
+  private static final String LIKELIEST =
+      "# Each look as it is likeliest by itself; take out what was not so at this gate.\n";
 
   private FirstMet() {}
 
@@ -36,18 +39,20 @@ final class FirstMet {
     }
     StringBuilder shown = new StringBuilder();
     found.forEach((check, outcome) -> shown.append("  " + check + ": " + outcome + "\n"));
-    return text.raw(shown.isEmpty() ? "" : "answers:\n" + shown)
+    return text.raw(implied.telling().isEmpty() ? "" : LIKELIEST)
+        .raw(shown.isEmpty() ? "" : "answers:\n" + shown)
         .line("others", "usual")
         .ids("truth", List.of(answers.get("id")))
         .ids("repairs", List.of(repair))
         .toString();
   }
 
-  /** The complaints that are most likely by the answers and the effects. */
+  /**
+   * The complaints that the author named as likely. Only if there are none, the most likely ones by
+   * the effects: people who call seldom say all that they could.
+   */
   private static List<String> complaints(Map<String, String> answers, SignsByEffects implied) {
     List<String> said = RowAnswer.likely(answers.get("complaints"));
-    return Stream.concat(said.stream(), implied.complaints(said.isEmpty()).stream())
-        .distinct()
-        .toList();
+    return said.isEmpty() ? implied.complaints(true) : said;
   }
 }

@@ -37,9 +37,7 @@ final class NewCause implements NewCard {
     NewCauseRows marks = new NewCauseRows(base, answers);
     boolean byEffects = !effects.implied(answers).isEmpty();
     List<Question> work =
-        answers.containsKey(REPAIR) && isNewRepair(answers)
-            ? NewRepair.work(asked, REPAIR_PREFIX)
-            : List.of();
+        answers.containsKey(REPAIR) && isNewRepair(answers) ? work(answers) : List.of();
     return questions(
         answers,
         marks.questions(choice.offered(), "Check "),
@@ -60,7 +58,14 @@ final class NewCause implements NewCard {
                     + " of like= show most, those of also=, and what mostly goes with them",
                 answer -> Optional.empty())
             .usual("");
-    return questions(Map.of(), List.of(row), List.of(), NewRepair.work(asked, REPAIR_PREFIX));
+    return questions(Map.of(), List.of(row), List.of(), work(Map.of()));
+  }
+
+  /** Asks about a new repair, and at last what settles before it that the cause is there. */
+  private List<Question> work(Map<String, String> answers) {
+    List<Question> work = new ArrayList<>(NewRepair.work(asked, REPAIR_PREFIX));
+    work.add(MeasuredFirst.question(asked, answers).called(REPAIR_PREFIX + MeasuredFirst.KEY));
+    return work;
   }
 
   private List<Question> questions(
@@ -73,7 +78,7 @@ final class NewCause implements NewCard {
         Question.words("name", "What is wrong, in a few words, no full stop")
             .telling(name -> MeaningIndex.near(name, base)));
     questions.add(asked.area());
-    questions.add(OnlyIf.question(base));
+    questions.add(OnlyIf.question(base, "Can it occur only at some gates?"));
     questions.add(prior(answers));
     if (effects.any()) {
       String area = answers.containsKey("area") ? CardQuestions.areaOf(answers) : "";
@@ -95,7 +100,7 @@ final class NewCause implements NewCard {
         Question.of(
                 FirstMet.AFTER,
                 "What happened lately makes it likelier, and how many times? Such as: heavy-rain 3",
-                this::badAfter)
+                answer -> LikelierAfter.complaint(answer, base))
             .naming(asked.vocabulary().histories())
             .usual(""));
     questions.addAll(rows);
@@ -122,7 +127,7 @@ final class NewCause implements NewCard {
   }
 
   /** Asks for the prior. A cause that only some gates can have is counted among those. */
-  private static Question prior(Map<String, String> answers) {
+  private Question prior(Map<String, String> answers) {
     String which =
         answers.getOrDefault(OnlyIf.KEY, "").isBlank()
             ? "faulty gates"
@@ -131,6 +136,7 @@ final class NewCause implements NewCard {
             "prior",
             "Of a hundred " + which + ", at how many is it there? 0.5 is written as prior 0.005",
             Priors::complaint)
+        .telling(prior -> Priors.told(prior, base))
         .usual("1");
   }
 
@@ -146,27 +152,10 @@ final class NewCause implements NewCard {
             .usual(""),
         Question.of(
                 RETEST_FAILS,
-                "While it is still there, of a hundred tries after a repair how many fail",
+                "If a repair leaves it there, how many of a hundred gates fail when they are tried"
+                    + " afterwards",
                 CardQuestions.number(0, 100))
             .usual(USUAL_FAILS));
-  }
-
-  private Optional<String> badAfter(String answer) {
-    return RowAnswer.parts(answer).entrySet().stream()
-        .map(
-            part ->
-                Lists.unknown(part.getKey(), "history", base.histories().keySet())
-                    .or(
-                        () ->
-                            CardQuestions.number(0.01, 100)
-                                .apply(part.getValue())
-                                .map(
-                                    c ->
-                                        "Write after it how many times likelier, such as: "
-                                            + part.getKey()
-                                            + " 3.")))
-        .flatMap(Optional::stream)
-        .findFirst();
   }
 
   private boolean isNewRepair(Map<String, String> answers) {

@@ -28,12 +28,10 @@ final class NewCheck implements NewCard {
     List<Question> questions = new ArrayList<>();
     questions.add(asked.id("check", "bracket-look", base.checks().keySet()));
     questions.add(
-        Question.of(
-            "ask",
-            "The question that is asked, ending with \"?\"",
-            q -> q.endsWith("?") ? Optional.empty() : Optional.of("End it with \"?\".")));
+        Question.words("ask", "The question that is asked, such as: Is the bracket cracked?"));
     questions.add(Question.words("how", "How it is done, in a sentence or two").usual(""));
     questions.add(asked.area());
+    questions.add(OnlyIf.question(base, "Can it be made only at some gates?"));
     questions.add(
         Question.of(
                 "measures",
@@ -147,14 +145,19 @@ final class NewCheck implements NewCard {
         : Optional.empty();
   }
 
+  private static String asking(String question) {
+    return question.endsWith("?") ? question : question.replaceFirst("[.\\s]+$", "") + "?";
+  }
+
   @Override
   public SortedMap<String, String> files(Map<String, String> answers) {
     CardLines text =
         new CardLines()
             .line("check", answers.get("id"))
-            .words("ask", answers.get("ask"))
+            .words("ask", asking(answers.get("ask")))
             .words("how", answers.get("how"))
             .line("area", CardQuestions.areaOf(answers))
+            .raw(OnlyIf.yaml(answers.getOrDefault(OnlyIf.KEY, "")))
             .ids("needs", Lists.ids(answers.get("needs")))
             .line("who", answers.get("who"))
             .line("minutes", answers.get("minutes"))

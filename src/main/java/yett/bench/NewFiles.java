@@ -97,6 +97,13 @@ public final class NewFiles {
       advice.add(0, TO_BE_LED_TO.formatted(id));
     }
     if (cause) {
+      String first =
+          fresh.entrySet().stream()
+              .filter(f -> f.getKey().endsWith(".case.yaml"))
+              .map(Map.Entry::getValue)
+              .findFirst()
+              .orElse("");
+      advice.addAll(0, MeasuredFirst.advice(id, first, answers, checked.base()));
       advice.addAll(0, CauseAdvice.on(id, Lists.ids(answers.get("like")), checked.base()));
     }
     if (checked.base().checks().containsKey(id) && answers.containsKey("causes")) {

@@ -106,6 +106,9 @@ final class NewRepair implements NewCard {
         .ids("needs", Lists.ids(answers.get(prefix + "needs")))
         .line("who", answers.get(prefix + "who"))
         .ids("hazards", Lists.ids(answers.get(prefix + "hazards")))
+        .ids(
+            MeasuredFirst.KEY,
+            MeasuredFirst.ids(answers.getOrDefault(prefix + MeasuredFirst.KEY, "")))
         .ids("entails", Lists.ids(answers.get(prefix + "entails")))
         .ids("proofs", Lists.ids(answers.get(prefix + "proofs")))
         .words("source", answers.get("source"));

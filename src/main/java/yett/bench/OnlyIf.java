@@ -9,14 +9,15 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
 /**
- * Reads at which gates a new cause is possible: {@code batteries agm flooded, opening-side left}.
+ * Reads at which gates a new cause or check is possible: {@code batteries agm flooded, opening-side
+ * left}.
  */
 final class OnlyIf {
   static final String KEY = "only-if";
 
   private OnlyIf() {}
 
-  static Question question(RuleBase base) {
+  static Question question(RuleBase base, String ask) {
     List<Candidate> choices =
         base.siteQuestions().values().stream()
             .filter(q -> q.measures().isEmpty())
@@ -27,8 +28,7 @@ final class OnlyIf {
             .toList();
     return Question.of(
             KEY,
-            "Can it occur only at some gates? QUESTION ANSWER, such as: batteries agm"
-                + " (nothing if at any)",
+            ask + " QUESTION ANSWER, such as: batteries agm (nothing if at any)",
             answer -> complaint(answer, base))
         .naming(choices)
         .usual("");
@@ -41,12 +41,16 @@ final class OnlyIf {
         return Lists.unknown(part.getKey(), "site question", base.siteQuestions().keySet());
       }
       if (question.measures().isPresent()) {
-        return Optional.of(question.id() + " is measured; a cause can depend on a choice only.");
+        return Optional.of(question.id() + " is measured; a card can depend on a choice only.");
       }
       if (part.getValue().isEmpty()) {
         return Optional.of("Write after it which answers: " + question.choices().keySet() + ".");
       }
       for (String choice : part.getValue()) {
+        Optional<String> meant = meant(question, choice);
+        if (meant.isPresent()) {
+          return meant;
+        }
         if (!question.choices().containsKey(choice)) {
           return Lists.unknown(
               choice, "answer to " + question.id() + " that is", question.choices().keySet());
@@ -54,6 +58,24 @@ final class OnlyIf {
       }
     }
     return Optional.empty();
+  }
+
+  /** How a choice is written that was given in its words. */
+  private static Optional<String> meant(SiteQuestion question, String words) {
+    return question.choices().entrySet().stream()
+        .filter(c -> !c.getKey().equals(words) && c.getValue().equalsIgnoreCase(words))
+        .findFirst()
+        .map(
+            c ->
+                "\""
+                    + words
+                    + "\" is written "
+                    + c.getKey()
+                    + " here: "
+                    + question.id()
+                    + " "
+                    + c.getKey()
+                    + ".");
   }
 
   /** Site question to the answers at which the cause is possible. */

@@ -48,6 +48,18 @@ public record Question(
         told);
   }
 
+  /** The same question, to which this word is an answer too. */
+  Question allowing(String word) {
+    return new Question(
+        key,
+        before,
+        ask,
+        known,
+        usual,
+        given -> given.equals(word) ? Optional.empty() : complaint.apply(given),
+        told);
+  }
+
   /**
    * The same question with an answer that must not be empty.
    *

@@ -43,7 +43,12 @@ final class RuleNames {
 
   static List<Problem> problems(RuleBase base) {
     RuleNames names = new RuleNames(base);
-    base.rules().forEach((file, text) -> names.look(file, withoutComments(text)));
+    base.rules()
+        .forEach(
+            (file, text) -> {
+              names.look(file, withoutComments(text));
+              names.problems.addAll(RuleTypes.problems(file, withoutComments(text)));
+            });
     return names.problems;
   }
 

@@ -102,7 +102,7 @@ public final class Vocabulary {
   /** The words for how often, which may follow an id. */
   static List<Candidate> chances() {
     return LikelihoodWords.all().entrySet().stream()
-        .map(e -> new Candidate(e.getKey(), "a chance of " + e.getValue()))
+        .map(e -> new Candidate(e.getKey(), Candidate.CHANCE + e.getValue()))
         .toList();
   }
 

@@ -62,6 +62,16 @@ record WorkOnPage(RuleBase base, Markup page) {
             + ", "
             + WhoMay.words(base, repair.id(), repair.who(), repair.hazards())
             + (parts.isEmpty() ? "" : ". Parts: " + parts));
+    if (!repair.measureFirst().isEmpty()) {
+      page.open("p")
+          .leaf("strong", "Check first, however sure it looks")
+          .text(
+              ": "
+                  + repair.measureFirst().stream()
+                      .map(id -> base.checks().get(id).ask())
+                      .collect(Collectors.joining(" ")))
+          .close();
+    }
     if (!repair.steps().isEmpty()) {
       page.open("ol");
       repair.steps().forEach(step -> page.leaf("li", step));

@@ -56,6 +56,8 @@ final class CaseFacts {
     for (Entry deed : state.work().deeds()) {
       if (deed.event() instanceof Event.Repaired repaired) {
         facts.add(new Fact.Done(repaired.repair(), ++epoch));
+      } else if (deed.event() instanceof Event.Retested tried && tried.same().orElse(false)) {
+        facts.add(new Fact.StillFails(epoch));
       }
     }
     return facts;

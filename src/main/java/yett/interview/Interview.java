@@ -2,7 +2,6 @@ package yett.interview;
 
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -177,30 +176,12 @@ public final class Interview implements AutoCloseable {
     double[] chances = moment.belief().atCallOut();
     double[] roots = moment.belief().arisenByItself();
     List<String> ids = moment.belief().model().causes();
-    Map<String, Double> places = new HashMap<>();
-    for (int i = 0; i < chances.length; i++) {
-      places.put(ids.get(i), chances[i]);
-    }
-    Set<String> behind = new HashSet<>();
-    for (int i = 0; i < chances.length; i++) {
-      String consequence = ids.get(i);
-      if (roots[i] < chances[i] / 2) {
-        IntStream.range(0, chances.length)
-            .filter(c -> base.causes().get(ids.get(c)).consequences().containsKey(consequence))
-            .boxed()
-            .max(Comparator.comparingDouble(c -> chances[c]))
-            .ifPresent(
-                root -> {
-                  places.merge(consequence, chances[root], Math::min);
-                  behind.add(consequence);
-                });
-      }
-    }
+    Places places = new Places(base, ids, chances, roots);
     return IntStream.range(0, chances.length)
         .mapToObj(i -> new RankedCause(base.causes().get(ids.get(i)), chances[i]))
         .sorted(
-            Comparator.comparingDouble((RankedCause r) -> -places.get(r.cause().id()))
-                .thenComparing(r -> behind.contains(r.cause().id()))
+            Comparator.comparingDouble((RankedCause r) -> -places.of(r.cause().id()))
+                .thenComparing(r -> places.behind(r.cause().id()))
                 .thenComparing(r -> r.cause().id()))
         .toList();
   }

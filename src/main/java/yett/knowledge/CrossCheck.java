@@ -38,6 +38,7 @@ final class CrossCheck {
         .values()
         .forEach(h -> known("history", h.id(), "odds", h.odds().keySet(), base.causes().keySet()));
     base.repairs().values().forEach(this::repair);
+    CallersSteps.check(base.repairs().values(), places);
     base.setUps().values().forEach(this::setUp);
     base.mainsParts()
         .keySet()

@@ -16,7 +16,9 @@ public record Edition(String name, String version, String language) {
   public static final Edition NONE = new Edition("", "", "");
 
   static final String KIND = "rule-base";
+  private static final String FILE = KIND + ".yaml";
   private static final String VERSION = "version";
+  private static final Pattern VERSION_LINE = Pattern.compile("(?m)^version:.*\\R?");
   private static final Pattern VERSIONS = Pattern.compile("[0-9A-Za-z][0-9A-Za-z._+-]{0,29}");
 
   /**
@@ -67,6 +69,12 @@ public record Edition(String name, String version, String language) {
       return "";
     }
     return fields.text(VERSION, "");
+  }
+
+  /** The text of a file without the version of the rule base or add-on, if it is there. */
+  static String unversioned(String file, String text) {
+    boolean versioned = file.endsWith(AddOn.FILE) || file.endsWith(FILE);
+    return versioned ? VERSION_LINE.matcher(text).replaceAll("") : text;
   }
 
   /** Name and version in a few words. */

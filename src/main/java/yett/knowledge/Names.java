@@ -18,6 +18,9 @@ public final class Names {
 
   private static final int FEW = 8;
 
+  /** So short a name is like no other. */
+  private static final int SHORT = 2;
+
   private static final Pattern ID = Pattern.compile("[a-z0-9]++(-[a-z0-9]++)*+");
   private static final int LONGEST_ID = 80;
 
@@ -57,6 +60,9 @@ public final class Names {
     }
     List<Known> sorted = byDistance(written, known);
     String maybe = nearest(written, sorted).map(n -> "Maybe \"" + n + "\". ").orElse("");
+    if (known.size() > LONG && maybe.isEmpty() && written.length() <= SHORT) {
+      return "There are " + known.size() + " to choose from.";
+    }
     return known.size() > LONG
         ? maybe + "Nearest of " + known.size() + ": " + names(sorted.stream().limit(FEW))
         : maybe + "Known: " + names(sorted.stream().sorted(Comparator.comparing(Known::name)));

@@ -39,15 +39,28 @@ final class Pruning {
     }
     List<Document> kept = new ArrayList<>();
     Set<String> alsoOff = new HashSet<>();
+    Set<String> stillUsed = usedByCauses(off, documents);
     for (Document document : documents) {
       Document pruned = pruned(off, document);
-      if (hasNothingLeft(document, pruned)) {
+      if (hasNothingLeft(document, pruned)
+          && !stillUsed.contains(pruned.root().path("repair").asString(""))) {
         alsoOff.add("repair " + pruned.root().get("repair").asString(""));
       } else {
         kept.add(pruned);
       }
     }
     return without(alsoOff, kept);
+  }
+
+  /** Repairs that a cause which stays names as what removes it. */
+  private static Set<String> usedByCauses(Set<String> off, List<Document> documents) {
+    Set<String> used = new HashSet<>();
+    for (Document document : documents) {
+      if (!off.contains("cause " + document.root().path("cause").asString(""))) {
+        used.addAll(document.root().path("removed-by").propertyNames());
+      }
+    }
+    return used;
   }
 
   /** Whether all causes of a repair are switched off, so that the repair goes too. */

@@ -281,6 +281,10 @@ final class RuleBaseReader {
     }
   }
 
+  /**
+   * The fingerprint of these files. The version that the keeper counts is no content: a gate is the
+   * same, and a case is judged the same, under either.
+   */
   static String fingerprint(SortedMap<String, String> files) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
@@ -288,7 +292,7 @@ final class RuleBaseReader {
           (name, text) -> {
             digest.update(name.getBytes(StandardCharsets.UTF_8));
             digest.update((byte) 0);
-            digest.update(text.getBytes(StandardCharsets.UTF_8));
+            digest.update(Edition.unversioned(name, text).getBytes(StandardCharsets.UTF_8));
             digest.update((byte) 0);
           });
       return HexFormat.of().formatHex(digest.digest());

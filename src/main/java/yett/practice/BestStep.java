@@ -31,7 +31,7 @@ record BestStep(
         @Override
         public BestStep ask(Step.Ask step) {
           return new BestStep(
-              step.card(), step.check().ask(), Reasons.withoutRunnerUp(step), step.advice());
+              step.card(), step.check().ask(), Reasons.withoutRepair(step), step.advice());
         }
 
         @Override

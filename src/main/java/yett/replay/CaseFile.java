@@ -21,11 +21,14 @@ import yett.knowledge.RuleBase;
 
 /**
  * The cases of one file. A file with problems has no cases, because part of a file would be judged
- * as if it were the whole.
+ * as if it were the whole. Cases that only refer to what an add-on has switched off are left out by
+ * themselves: nobody made a mistake, and the other cases stay what they were.
  *
  * @param problems all of them, in the order of the file
+ * @param off names of the cases that refer to what is switched off
  */
-public record CaseFile(String name, List<RecordedCase> cases, List<Problem> problems) {
+public record CaseFile(
+    String name, List<RecordedCase> cases, List<Problem> problems, List<String> off) {
   /** Largest file (bytes); enough for many cases exported from elsewhere. */
   private static final int LARGEST = 16 << 20;
 
@@ -33,14 +36,13 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
 
   /** Whether the only problems are references to cards that an add-on has switched off. */
   public boolean speaksOfWhatIsOff(RuleBase base) {
-    return !problems.isEmpty()
-        && problems.stream()
-            .allMatch(
-                p ->
-                    QUOTED
-                        .matcher(p.message())
-                        .results()
-                        .anyMatch(m -> base.switchedOff(m.group(1))));
+    return !problems.isEmpty() && allOff(problems, base);
+  }
+
+  private static boolean allOff(List<Problem> problems, RuleBase base) {
+    return problems.stream()
+        .allMatch(
+            p -> QUOTED.matcher(p.message()).results().anyMatch(m -> base.switchedOff(m.group(1))));
   }
 
   /** Reads a file on disk; if that fails, the problem says so. */
@@ -62,7 +64,8 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
   }
 
   private static CaseFile broken(String name, String kind, String message, String advice) {
-    return new CaseFile(name, List.of(), List.of(new Problem(kind, name, 0, 0, message, advice)));
+    return new CaseFile(
+        name, List.of(), List.of(new Problem(kind, name, 0, 0, message, advice)), List.of());
   }
 
   /**
@@ -73,14 +76,18 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
   public static CaseFile read(String name, String text, RuleBase base) {
     List<Problem> problems = new ArrayList<>();
     List<RecordedCase> cases = new ArrayList<>();
+    List<RecordedCase> off = new ArrayList<>();
     CaseReader reader = new CaseReader(base);
     for (Document document : CardFile.read(name, text, problems)) {
       PlainText.check(document, problems);
-      for (Fields fields : fields(document, problems)) {
-        cases.add(reader.read(name, fields, cases));
+      for (int i = 0; i < count(document); i++) {
+        List<Problem> own = new ArrayList<>();
+        RecordedCase one = reader.read(name, fields(document, i, own), cases);
+        (own.isEmpty() || !allOff(own, base) ? cases : off).add(one);
+        problems.addAll(own);
       }
     }
-    if (cases.isEmpty() && problems.isEmpty()) {
+    if (cases.isEmpty() && off.isEmpty() && problems.isEmpty()) {
       problems.add(
           new Problem(
               "empty-file",
@@ -91,21 +98,24 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
               "A case begins with a line \"case: a-name\"."));
     }
     problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+    boolean sound = allOff(problems, base);
     return new CaseFile(
-        name, problems.isEmpty() ? List.copyOf(cases) : List.of(), List.copyOf(problems));
+        name,
+        sound ? List.copyOf(cases) : List.of(),
+        List.copyOf(problems),
+        sound ? off.stream().map(RecordedCase::name).toList() : List.of());
   }
 
-  /** The cases of a document, which is one case or a list of cases. */
-  private static List<Fields> fields(Document document, List<Problem> problems) {
+  /** How many cases a document has, which is one case or a list of cases. */
+  private static int count(Document document) {
+    return document.root().isArray() ? document.root().size() : 1;
+  }
+
+  private static Fields fields(Document document, int number, List<Problem> problems) {
     JsonNode root = document.root();
-    if (!root.isArray()) {
-      return List.of(new Fields(document, "", root, problems));
-    }
-    List<Fields> all = new ArrayList<>();
-    for (int i = 0; i < root.size(); i++) {
-      all.add(new Fields(document, "/" + i, root.get(i), problems));
-    }
-    return all;
+    return root.isArray()
+        ? new Fields(document, "/" + number, root.get(number), problems)
+        : new Fields(document, "", root, problems);
   }
 
   /**

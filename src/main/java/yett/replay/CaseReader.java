@@ -159,14 +159,16 @@ final class CaseReader {
     return names;
   }
 
-  private static void unknown(
+  private void unknown(
       Fields fields, String place, String name, Collection<String> known, String what) {
     if (!known.contains(name)) {
       fields.problem(
           place,
           "unknown-" + what.replace(' ', '-'),
           "there is no " + what + " " + quoted(name),
-          Names.advice(name, known));
+          base.switchedOff(name)
+              ? "An add-on has switched it off, or all that it was for."
+              : Names.advice(name, known));
     }
   }
 

@@ -37,9 +37,25 @@ public final class Reasons {
 
   /** The reason in words, without the second-best check. */
   public static String withoutRunnerUp(Step.Ask ask) {
+    return words(ask, ask.advice().map(Reasons::worth).stream());
+  }
+
+  /** The same for somebody who looks for the fault: no repair is named, as its name tells it. */
+  public static String withoutRepair(Step.Ask ask) {
+    return words(
+        ask,
+        ask.advice().stream()
+            .map(
+                advice ->
+                    advice.confirming()
+                        ? "confirms or clears what the repair in view is for, first"
+                        : worth(advice)));
+  }
+
+  private static String words(Step.Ask ask, Stream<String> worth) {
     return Stream.concat(
             Stream.of(StepWords.occasion(ask.occasion())).filter(occasion -> !occasion.isEmpty()),
-            ask.advice().map(Reasons::worth).stream())
+            worth)
         .collect(Collectors.joining("; "));
   }
 

@@ -3,9 +3,11 @@ package yett.rules;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
@@ -50,9 +52,9 @@ public final class DecisionTables {
   }
 
   private static List<TableRow> rows(RuleBase base, List<Problem> problems) {
-    TreeSet<String> names = new TreeSet<>();
+    Map<String, String> names = new HashMap<>();
     List<TableRow> rows = new ArrayList<>();
-    base.tables()
+    tables(base)
         .forEach(
             (file, content) -> {
               List<TableSheet> sheets =
@@ -71,7 +73,6 @@ public final class DecisionTables {
               "All tables together have " + MOST_ROWS + " rows at most."));
       return List.of();
     }
-    rows.removeIf(row -> isOff(base, row));
     clashes(base, rows, problems);
     return rows;
   }
@@ -96,12 +97,26 @@ public final class DecisionTables {
     }
   }
 
-  private static boolean isOff(RuleBase base, TableRow row) {
-    return base.addOns().stream().anyMatch(a -> a.switchesOff().contains("rule " + row.rule()));
+  /** The tables, those of add-ons last: of two rows of one name theirs is the one to rename. */
+  private static Map<String, String> tables(RuleBase base) {
+    Map<String, String> tables = new LinkedHashMap<>();
+    base.tables().forEach((file, text) -> put(tables, file, text, !isOfAddOn(base, file)));
+    base.tables().forEach((file, text) -> put(tables, file, text, isOfAddOn(base, file)));
+    return tables;
+  }
+
+  private static void put(Map<String, String> tables, String file, String text, boolean now) {
+    if (now) {
+      tables.put(file, text);
+    }
   }
 
   private static boolean isOfAddOn(RuleBase base, TableRow row) {
-    return base.addOns().stream().anyMatch(a -> row.file().startsWith(a.folder()));
+    return isOfAddOn(base, row.file());
+  }
+
+  private static boolean isOfAddOn(RuleBase base, String file) {
+    return base.addOns().stream().anyMatch(a -> file.startsWith(a.folder()));
   }
 
   private static List<TableSheet> sheets(String file, String content, List<Problem> problems) {

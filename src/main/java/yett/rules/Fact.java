@@ -67,4 +67,7 @@ public sealed interface Fact {
 
   /** A repair that was done; {@code epoch} counts the repairs from 1. */
   record Done(String repair, int epoch) implements Fact {}
+
+  /** The gate was tried after {@code epoch} repairs and does all that was complained of. */
+  record StillFails(int epoch) implements Fact {}
 }

@@ -16,6 +16,10 @@ public final class RulePlaces {
 
   private static final Pattern RULE = Pattern.compile("(?m)^[ \\t]*rule[ \\t]+\"([^\"\n]+)\"");
   private static final Pattern NAMED = Pattern.compile("\\bname='([^']+)'|\\brule \"([^\"]+)\"");
+  private static final Pattern NO_FIELD =
+      Pattern.compile(
+          "Unable to (?:parse left part of expression|Analyse Expression|analyze expression):? *"
+              + "((?:\\$\\w+ *: *)?(\\w+).*)");
   private static final Pattern PARSER = Pattern.compile("^\\[ERR \\d+\\] Line \\d+:\\d+ ");
 
   private final String text;
@@ -63,11 +67,18 @@ public final class RulePlaces {
    * @param line given by the compiler, 0 or less if none
    */
   Problem problem(String file, int line, String words) {
-    String said = PARSER.matcher(words.strip()).replaceFirst("");
+    String said = plain(PARSER.matcher(words.strip()).replaceFirst(""));
     int at = line > 0 ? line : line(said);
     String rule = ruleAt(at).map(r -> "rule \"" + r + "\": ").orElse("");
     String shown = said.contains("rule \"") ? said : rule + said;
     return new Problem(KIND, file, at, at > 0 ? 1 : 0, shown, "");
+  }
+
+  /** The compiler's words for a name that is not a field of its fact, in plain ones. */
+  private static String plain(String said) {
+    return NO_FIELD
+        .matcher(said)
+        .replaceFirst("\"$2\" is not a field of the fact in which it stands: $1");
   }
 
   /** The line at which a rule begins; 0 if there is no rule of that name. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import yett.knowledge.AddOn;
 import yett.knowledge.Names;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
@@ -30,7 +31,7 @@ final class TableReader {
   private final String file;
   private final TableSheet sheet;
   private final RuleBase base;
-  private final Set<String> names;
+  private final Map<String, String> names;
   private final List<Problem> problems;
   private final RowKind kind;
   private final List<String> needed;
@@ -40,10 +41,14 @@ final class TableReader {
   /**
    * Prepares to read a sheet.
    *
-   * @param names of the rules of all tables so far
+   * @param names of the rules of all tables so far, each with its file
    */
   TableReader(
-      String file, TableSheet sheet, RuleBase base, Set<String> names, List<Problem> problems) {
+      String file,
+      TableSheet sheet,
+      RuleBase base,
+      Map<String, String> names,
+      List<Problem> problems) {
     this.file = file;
     this.sheet = sheet;
     this.base = base;
@@ -116,8 +121,13 @@ final class TableReader {
     int before = problems.size();
     RowCells cells = cells(row);
     String name = cells.plain(RULE);
-    if (!names.add(name)) {
-      cells.problem(RULE, "there are two rules \"" + name + "\"", "Rename one.");
+    if (isOff(name)) {
+      return Optional.empty();
+    }
+    String other = names.putIfAbsent(name, file);
+    if (other != null) {
+      cells.problem(
+          RULE, "there are two rules \"" + name + "\"" + where(other), rename(name, other));
     }
     Map<SiteQuestion, Accepted> gates = gates(cells);
     Map<String, Accepted> site = new LinkedHashMap<>();
@@ -140,6 +150,28 @@ final class TableReader {
     return problems.size() > before
         ? Optional.empty()
         : made.map(m -> new TableRow(m, file, cells.line(), place, gates));
+  }
+
+  /** Whether an add-on other than that of this table has switched off the rule. */
+  private boolean isOff(String rule) {
+    return base.addOns().stream()
+        .filter(a -> !file.startsWith(a.folder()))
+        .anyMatch(a -> a.switchesOff().contains("rule " + rule));
+  }
+
+  private String where(String other) {
+    return other.equals(file) ? "" : ", the other is in " + other;
+  }
+
+  private String rename(String rule, String other) {
+    boolean added = base.addOns().stream().anyMatch(a -> file.startsWith(a.folder()));
+    return added && !other.equals(file)
+        ? "To put yours in its place, switch the other off in "
+            + AddOn.FILE
+            + ": switches-off: {rule: [\""
+            + rule
+            + "\"]}. Otherwise rename yours."
+        : "Rename one.";
   }
 
   /** The add-on that the table comes from, as text for the source of its rules. */

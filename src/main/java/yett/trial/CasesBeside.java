@@ -14,7 +14,7 @@ import yett.replay.RecordedCase;
  * The test cases stored next to the cards of a rule base.
  *
  * @param problems of files that cannot be used; none of their cases is included
- * @param skipped files that name cards that an add-on has switched off
+ * @param skipped cases that name cards that an add-on has switched off, each with its file
  */
 public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List<String> skipped) {
 
@@ -29,13 +29,12 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List
     for (Map.Entry<String, String> file : files.entrySet()) {
       if (file.getKey().matches(".*\\.case\\.(yaml|yml|json)")) {
         CaseFile read = CaseFile.read(file.getKey(), file.getValue(), base);
-        if (read.speaksOfWhatIsOff(base)) {
-          skipped.add(file.getKey());
-          continue;
-        }
         boolean part = file.getKey().startsWith(only);
         read.cases().stream().filter(c -> part || c.name().startsWith(only)).forEach(cases::add);
-        if (part) {
+        read.off().stream()
+            .filter(name -> part || name.startsWith(only))
+            .forEach(name -> skipped.add(name + " (" + file.getKey() + ")"));
+        if (part && !read.speaksOfWhatIsOff(base)) {
           problems.addAll(read.problems());
         }
       }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -31,17 +32,25 @@ public final class Culprits {
   private static final int FEW = 6;
 
   private final RuleBase base;
+  private final Optional<RuleBase> before;
   private final Function<RuleBase, Expertise> ready;
   private final Runnable progress;
   private final Map<Set<String>, Expertise> without = new HashMap<>();
+  private final Map<Set<String>, Expertise> earlierWithout = new HashMap<>();
 
   /**
    * @param base with the new cards
+   * @param before the earlier rule base, in which cards may be that are gone now; empty if unknown
    * @param ready prepares a rule base for reasoning
    * @param progress called after each case
    */
-  Culprits(RuleBase base, Function<RuleBase, Expertise> ready, Runnable progress) {
+  Culprits(
+      RuleBase base,
+      Optional<RuleBase> before,
+      Function<RuleBase, Expertise> ready,
+      Runnable progress) {
     this.base = base;
+    this.before = before;
     this.ready = ready;
     this.progress = progress;
   }
@@ -66,7 +75,8 @@ public final class Culprits {
                         .filter(d -> d.turn() == Difference.Turn.WORSE)
                         .anyMatch(d -> d.file().equals(c.file()) && d.name().equals(c.name())))
             .toList();
-    return new Culprits(now, ready, progress).words(wrong, newCards(before, now));
+    return new Culprits(now, Optional.of(before), ready, progress)
+        .words(wrong, newCards(before, now));
   }
 
   /** Cards that only the later of two rule bases has and that can be left out. */
@@ -113,7 +123,7 @@ public final class Culprits {
   private String behind(RecordedCase recorded, List<String> cards) {
     Set<String> all = new LinkedHashSet<>(cards);
     if (all.isEmpty() || !rightWithout(recorded, all)) {
-      return "no new card, but one that was changed, costs";
+      return gone(recorded).orElse("no new card, but one that was changed, costs");
     }
     if (all.size() <= FEW) {
       List<String> single =
@@ -127,6 +137,31 @@ public final class Culprits {
     return few.size() == 1
         ? List.copyOf(few).get(0) + " costs"
         : String.join(", ", few) + " together cost";
+  }
+
+  /**
+   * The cards that only the earlier rule base has and without which the case is wrong there too;
+   * empty if it is right without all of them. An add-on may have switched them off.
+   */
+  private Optional<String> gone(RecordedCase recorded) {
+    Set<String> all =
+        before.map(b -> new LinkedHashSet<>(newCards(base, b))).orElseGet(LinkedHashSet::new);
+    if (all.isEmpty() || rightBefore(recorded, all)) {
+      return Optional.empty();
+    }
+    Set<String> few = new LeastSet(left -> !rightBefore(recorded, left)).of(all);
+    return Optional.of(
+        "without " + String.join(", ", few) + ", which only the first has, it goes wrong");
+  }
+
+  private boolean rightBefore(RecordedCase recorded, Set<String> cards) {
+    Expertise earlier;
+    synchronized (earlierWithout) {
+      earlier =
+          earlierWithout.computeIfAbsent(
+              cards, left -> ready.apply(LeftOut.of(before.orElseThrow(), left)));
+    }
+    return Score.right(new Replayer(earlier).withoutBeliefs().run(recorded)).orElse(true);
   }
 
   private boolean rightWithout(RecordedCase recorded, Set<String> cards) {

@@ -43,6 +43,8 @@ class CausePageTest {
         .contains("The chain is loose") // an effect
         .contains("How far does the long free run of the chain hang") // a sign
         .contains("What it is mistaken for", "The check that decides", "What puts it right")
+        .contains(
+            "Check first, however sure it looks: How far does the long free run") // of a repair
         .contains("slack-chain-after-winter") // a case
         .contains("chain handbooks"); // a source
     assertThat(text.indexOf("WARNING: "))

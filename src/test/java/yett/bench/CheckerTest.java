@@ -18,11 +18,20 @@ import yett.knowledge.Problem;
 class CheckerTest {
   private static final Path CARDS = Path.of("src/test/resources/every-field");
 
+  /** Shipped repairs whose steps speak of running the gate in a set-up where it cannot. */
+  private static final List<String> AT_RISK =
+      List.of(
+          "teach-transmitter",
+          "mend-interlock",
+          "set-auto-close",
+          "shade-beam",
+          "look-over-after-blow");
+
   private static SortedMap<String, String> files() {
     SortedMap<String, String> files = new TreeMap<>(KnowledgeSource.folder(CARDS).files());
     files.put(
         "stops.drl",
-        "rule \"hurt\"\nwhen\n  Given(check == \"danger-person\", outcome == \"hurt\")\nthen\n"
+        "import yett.rules.Fact.Given\nimport yett.rules.Conclusion.StopNow\nrule \"hurt\"\nwhen\n  Given(check == \"danger-person\", outcome == \"hurt\")\nthen\n"
             + "  insertLogical(new StopNow(\"person-trapped\", because(drools)));\nend\n");
     return files;
   }
@@ -59,7 +68,63 @@ class CheckerTest {
         .hasSize(2)
         .allMatch(r -> r.matches("Repair (charge-batteries|explain-use): .* names no proof.*"));
     SortedMap<String, String> shipped = KnowledgeSource.folder(Path.of("knowledge")).files();
-    assertThat(new Checker().check(shipped).remarks()).isEmpty();
+    assertThat(new Checker().check(shipped).remarks())
+        .allMatch(r -> r.matches("Repair (" + String.join("|", AT_RISK) + "): its step .*"));
+  }
+
+  /** A repair laid over the shipped cards, with the steps that a stranger got past the checker. */
+  private static List<String> remarks(String work) {
+    SortedMap<String, String> files = KnowledgeSource.folder(Path.of("knowledge")).files();
+    files = new TreeMap<>(files);
+    files.put(
+        "drive/mend-x.yaml",
+        "repair: mend-x\nname: Mend it\nremoves: {chain-slack: 0.5}\nminutes: 5\n"
+            + "proofs: [usual-run]\nsource: test\n"
+            + work);
+    Checked checked = new Checker().check(files);
+    assertThat(checked.problems()).isEmpty();
+    return checked.remarks().stream().filter(r -> r.contains("mend-x")).toList();
+  }
+
+  @Test
+  void steps_that_speak_of_what_the_set_ups_and_hazards_do_not_match_are_remarked_on() {
+    assertThat(remarks("who: technician\nsteps: [Run the gate with the cover off and reach in]\n"))
+        .containsExactly(
+            "Repair mend-x: its step 1 speaks of running the gate, and the card names no set-up in"
+                + " which it can run and no hazard moving-leaf.",
+            "Repair mend-x: its step 1 speaks of an open operator, and the card names no set-up for"
+                + " it and no hazard battery or mains.");
+    assertThat(
+            remarks(
+                "who: technician\nneeds: [locked-off]\nhazards: [pinch-point, moving-leaf]\n"
+                    + "steps: [Slacken the chain, \"unlock, try\"]\n"))
+        .containsExactly(
+            "Repair mend-x: its step 2 speaks of running the gate, and the card names no set-up in"
+                + " which it can run.");
+    assertThat(
+            remarks(
+                "who: technician\nneeds: [locked-off]\nhazards: [mains]\n"
+                    + "steps: [Measure the peak current of the gate at the start]\n"))
+        .containsExactly(
+            "Repair mend-x: its step 1 speaks of running the gate, and the card names no set-up in"
+                + " which it can run and no hazard moving-leaf.");
+    assertThat(
+            remarks(
+                "who: technician\nneeds: [locked-off]\nhazards: [pinch-point]\n"
+                    + "steps: [Oil the chain; never reach into the cabinet., \"Once the power is"
+                    + " back, run the gate twice.\"]\n"))
+        .isEmpty();
+  }
+
+  @Test
+  void a_prior_that_no_other_cause_comes_near_is_remarked_on() {
+    SortedMap<String, String> files = files();
+    files.compute("battery.yaml", (n, t) -> t.replaceFirst("prior: [0-9.]+", "prior: 0.8"));
+    assertThat(new Checker().check(files).remarks())
+        .anyMatch(
+            r ->
+                r.matches(
+                    "Cause .*: its prior says that it is there at 80 of a hundred faulty gates\\. The highest of the other causes, .*"));
   }
 
   @Test
@@ -81,6 +146,28 @@ class CheckerTest {
             "a.drl:3:43: \"drak\" is not an outcome of \"lamp-seen\", so rule \"x\" never fires",
             "a.drl:4:20: \"opning\" is not a card, so rule \"x\" never fires",
             "a.drl:6:19: \"charger-ded\" is not a card, so rule \"x\" concludes it to no effect");
+  }
+
+  @Test
+  void a_misspelt_fact_or_conclusion_is_found_before_anybody_trusts_the_rule() {
+    SortedMap<String, String> files = files();
+    files.put(
+        "a.drl",
+        "import yett.rules.Conclusion.Remark\nimport yett.rules.Fact.Gievn\n"
+            + "import static yett.rules.Reason.because\n"
+            + "rule \"x\"\nwhen\n  Done(repair == \"charge-batteries\")\n"
+            + "  not Givn(check == \"lamp-seen\")\nthen\n"
+            + "  insertLogical(new Remrak(\"so\", because(drools)));\nend\n");
+    List<Problem> problems =
+        new Checker()
+            .check(files).problems().stream().filter(p -> p.file().equals("a.drl")).toList();
+    assertThat(problems.stream().map(CheckerTest::first))
+        .containsExactly(
+            "a.drl:2:24: \"Gievn\" is no fact or conclusion of rules, so this file cannot be"
+                + " compiled",
+            "a.drl:7:7: \"Givn\" is no fact or conclusion, so rule \"x\" cannot be compiled",
+            "a.drl:9:21: \"Remrak\" is no fact or conclusion, so rule \"x\" cannot be compiled");
+    assertThat(problems.get(2).advice()).startsWith("Maybe \"Remark\".");
   }
 
   @Test

@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import yett.knowledge.Cause;
 import yett.testing.Shipped;
 
 /** What goes together at gates that are known is asked of a new cause too. */
 class CompanionsTest {
   private static List<String> of(Map<String, String> told, Set<String> known) {
-    return new Companions(Shipped.BASE).of(told, known).stream().map(c -> c.check().id()).toList();
+    return new Companions(Shipped.BASE)
+        .of(told, known, Set.of()).stream().map(c -> c.check().id()).toList();
   }
 
   @Test
@@ -46,9 +49,32 @@ class CompanionsTest {
                 Map.of(
                     "battery-rest-voltage", "charged often, flat sometimes",
                     "runs-on-batteries", "weak sometimes, not-at-all usually"),
+                Set.of(),
                 Set.of());
     assertThat(found.stream().flatMap(c -> c.effect().stream()))
         .isNotEmpty()
         .doesNotHaveDuplicates();
+  }
+
+  private static List<String> ofTheDrive(String complaint) {
+    Set<String> drive =
+        Shipped.BASE.causes().values().stream()
+            .filter(c -> c.area().equals("drive"))
+            .map(Cause::id)
+            .collect(Collectors.toSet());
+    return new Companions(Shipped.BASE)
+        .of(Map.of(complaint, "said often"), Set.of(), drive).stream()
+            .map(c -> c.check().id())
+            .toList();
+  }
+
+  /** A brake that slips is no fault of the loops or of the commands, which are reported alike. */
+  @Test
+  void what_goes_with_quite_other_causes_is_not_asked_for() {
+    assertThat(of(Map.of("stays-open", "said often"), Set.of())).contains("loop-try");
+    assertThat(ofTheDrive("stays-open")).doesNotContain("loop-try");
+    assertThat(of(Map.of("pushed-open-by-hand", "said often"), Set.of()))
+        .contains("bridged-at-device");
+    assertThat(ofTheDrive("pushed-open-by-hand")).doesNotContain("bridged-at-device");
   }
 }

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.knowledge.Cause;
 import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.testing.WithEffects;
 
@@ -130,6 +131,115 @@ class NewFilesTest {
         .containsExactly(0.25 * sound[0] / others, 0.75, 0.25 * sound[2] / others);
     assertThat(base.repairs().get("mend-charger-lead-loose").removes())
         .isEqualTo(Map.of(cause.id(), 0.92));
+  }
+
+  private static final Map<String, String> NEW_REPAIR =
+      with(
+          LEAD_LOOSE,
+          "repair-minutes",
+          "10",
+          "repair-steps",
+          "Lock off.; Fasten the lead.",
+          "repair-needs",
+          "cover-off",
+          "repair-proofs",
+          "runs-without-mains");
+
+  @Test
+  void the_check_that_settles_it_comes_before_the_new_repair() throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    String path = "battery/charger-lead-loose.yaml";
+    assertThat(card.files(answers(card, NEW_REPAIR)).get(path))
+        .contains("measure-first: [lamp-seen]\n");
+    Map<String, String> none = with(NEW_REPAIR, "repair-measure-first", "none");
+    assertThat(card.files(answers(card, none)).get(path)).doesNotContain("measure-first");
+    Map<String, String> other = with(NEW_REPAIR, "repair-measure-first", "charging-voltage");
+    assertThat(card.files(answers(card, other)).get(path))
+        .contains("measure-first: [charging-voltage]\n");
+  }
+
+  @Test
+  void complaints_that_make_it_sure_by_themselves_are_told_of() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> sure = with(NEW_REPAIR, "prior", "80", "complaints", "dead-without-mains");
+    Map<String, String> answers = answers(card, sure);
+    assertThat(bench.advice(card.files(answers), answers))
+        .anyMatch(
+            line ->
+                line.matches(
+                    "With these complaints alone \\(dead-without-mains\\) it stands at 9\\d %; before"
+                        + " mend-charger-lead-loose comes all the same: lamp-seen\\."));
+    Map<String, String> none = answers(card, with(sure, "repair-measure-first", "none"));
+    assertThat(bench.advice(card.files(none), none))
+        .anyMatch(line -> line.contains("may come before any check of charger-lead-loose."));
+    assertThat(bench.advice(card.files(answers(card, NEW_REPAIR)), answers(card, NEW_REPAIR)))
+        .noneMatch(line -> line.contains("With these complaints alone"));
+  }
+
+  @Test
+  void a_caller_is_given_no_work_at_the_chain_or_inside_the_operator() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> given =
+        with(
+            NEW_REPAIR,
+            "repair-needs",
+            "",
+            "repair-who",
+            "caller",
+            "repair-steps",
+            "Run the gate with the cover off and reach in; push the sprocket by hand");
+    assertThat(bench.problems(card.files(answers(card, given))))
+        .extracting(Problem::kind)
+        .containsExactly("not-for-a-caller");
+  }
+
+  @Test
+  void a_prior_out_of_all_proportion_is_answered_with_the_highest_of_the_others()
+      throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    Question prior = question(card, "prior");
+    assertThat(prior.told().apply("80"))
+        .singleElement()
+        .asString()
+        .contains("The highest of the other causes, batteries-low, is at 5 of a hundred");
+    assertThat(prior.told().apply("2")).isEmpty();
+  }
+
+  @Test
+  void a_history_that_changes_nothing_is_not_taken() throws IOException {
+    Question after = question(bench().card("cause").orElseThrow(), "after");
+    assertThat(after.complaint().apply("thunderstorm 1")).isPresent();
+    assertThat(after.complaint().apply("thunderstorm 3")).isEmpty();
+  }
+
+  private static Question question(NewCard card, String key) {
+    return card.questions(Map.of()).stream()
+        .filter(q -> q.key().equals(key))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void a_new_check_may_be_for_some_gates_only_and_gets_its_question_mark() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("check").orElseThrow();
+    Map<String, String> given =
+        Map.of(
+            "id", "lead-look",
+            "ask", "How does the lead of the charger sit",
+            "area", "battery",
+            "only-if", "batteries sealed open",
+            "outcomes", "fast: it sits fast; loose: it comes off",
+            "causes", "charger-dead",
+            "charger-dead", "loose often",
+            "minutes", "2");
+    SortedMap<String, String> files = card.files(answers(card, given));
+    assertThat(bench.problems(files)).isEmpty();
+    assertThat(files.get("battery/lead-look.yaml"))
+        .contains("ask: How does the lead of the charger sit?\n")
+        .contains("only-if: {batteries: [sealed, open]}\n");
   }
 
   @Test
@@ -839,7 +949,6 @@ class NewFilesTest {
         "effect; id; supply-sags; There is an effect",
         "cause; repair; replace-chargr; There is no repair \"replace-chargr\". Maybe \"replace-charger\".",
         "cause; also; dead-without-mains; \"dead-without-mains\" is a complaint: say it where",
-        "check; ask; Is it lit; End it with \"?\".",
         "check; measures; time V stopwatch; \"V\" is not a unit of time.",
         "check; measures; time s stopwach; Maybe \"stopwatch\"",
         "check; measures; tim s stopwatch; unknown quantity",

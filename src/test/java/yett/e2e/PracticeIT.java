@@ -47,7 +47,7 @@ class PracticeIT {
       assertThat(pty.raw()).doesNotContain("\u001b[3", "\u001b[9");
     }
 
-    Pipe.Result ended = run("again\n\nso far\nhand over\n", "practice");
+    Pipe.Result ended = run("again\n\nso far\nhand over\nyes\n", "practice");
     assertThat(ended.exitCode()).as(ended.stderr()).isZero();
     assertThat(ended.stdout())
         .doesNotContain("\u001b")

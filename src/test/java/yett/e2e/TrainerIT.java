@@ -166,6 +166,7 @@ class TrainerIT {
             new String[] {"The question that is asked", "Is there a crack in the bracket?"},
             new String[] {"How it is done", ""},
             new String[] {"Area", "chain"},
+            new String[] {"Can it be made only at some gates?", ""},
             new String[] {"Is it measured?", ""},
             new String[] {"Answers, from what", "sound: no crack; cracked: a crack"},
             new String[] {"Which causes does it tell?", "? bracket"},

@@ -124,6 +124,25 @@ class LayersTest {
   }
 
   @Test
+  void a_repair_that_a_cause_of_the_add_on_names_stays() {
+    RuleBase base =
+        read(
+            "switches-off: {cause: [chain-slack, gate-dragging]}\n",
+            "cause: chain-hangs-low\nname: Chain hangs low\nprior: 0.05\n"
+                + "removed-by: {tighten-chain: 0.9}\nsource: test\n");
+    assertThat(base.repairs().get("tighten-chain").removes()).containsOnlyKeys("chain-hangs-low");
+  }
+
+  @Test
+  void a_version_alone_changes_no_fingerprint() {
+    RuleBase first = read("version: \"1.0\"\n", "# nothing\n");
+    RuleBase second = read("version: \"1.1\"\n", "# nothing\n");
+    RuleBase none = read("", "# nothing\n");
+    assertThat(second.fingerprint()).isEqualTo(first.fingerprint()).isEqualTo(none.fingerprint());
+    assertThat(read("", "# something\n").fingerprint()).isNotEqualTo(none.fingerprint());
+  }
+
+  @Test
   void a_repair_whose_only_cause_is_switched_off_goes_with_it() {
     RuleBase with = read("", "# nothing\n");
     assertThat(with.checks().get("chain-looks").likelihood()).containsKey("chain-slack");

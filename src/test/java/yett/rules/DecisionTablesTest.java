@@ -215,6 +215,30 @@ class DecisionTablesTest extends ShownByExamples {
     assertThat(problems("x.table.csv", "\n\n")).containsExactly("there is nothing in this table");
   }
 
+  /** A row that an add-on changes keeps its name; the one below it is switched off. */
+  @Test
+  void of_two_rows_of_one_name_the_add_on_s_is_reported_until_the_other_is_switched_off() {
+    String own = HEADING + ROW.replace("0,10", "0,12");
+    TreeMap<String, String> tables =
+        new TreeMap<>(Map.of("a/x.table.csv", own, "drive/x.table.csv", HEADING + ROW));
+    AddOn addOn = new AddOn("a", "A", "a/", List.of(), List.of(), List.of());
+    RuleBase both = Rules.BASE.ruledBy(Collections.emptySortedMap(), tables, List.of(addOn));
+    assertThat(DecisionTables.problems(both))
+        .anySatisfy(
+            p -> {
+              assertThat(p.file()).isEqualTo("a/x.table.csv");
+              assertThat(p.message())
+                  .isEqualTo(
+                      "cell A2: there are two rules \"r\", the other is in drive/x.table.csv");
+              assertThat(p.advice()).contains("switches-off: {rule: [\"r\"]}");
+            })
+        .noneMatch(p -> p.file().startsWith("drive/"));
+    AddOn off = new AddOn("a", "A", "a/", List.of(), List.of(), List.of("rule r"));
+    RuleBase one = Rules.BASE.ruledBy(Collections.emptySortedMap(), tables, List.of(off));
+    assertThat(DecisionTables.problems(one)).isEmpty();
+    assertThat(DecisionTables.readable(one)).hasSize(1);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

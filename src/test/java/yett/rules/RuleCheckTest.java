@@ -71,7 +71,7 @@ class RuleCheckTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "Given(check == \"chain-sag\", outcom == \"slack\") | int x = 1; | 19 | outcom",
+        "Given(check == \"chain-sag\", outcom == \"slack\") | int x = 1; | 19 | \"outcom\" is not a field",
         "Givne(check == \"chain-sag\") | int x = 1; | 19 | Givne",
         "Given(check == \"chain-sag\") | int x = \"a\"; | 21 | cannot convert",
         "Given(check == \"chain-sag\") | insertLogical(new FollowUpp(\"a\", \"b\")); | 21 | FollowUpp",

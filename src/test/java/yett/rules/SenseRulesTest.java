@@ -92,6 +92,23 @@ class SenseRulesTest extends ShownByExamples {
             complained("does-nothing"),
             said(1, "display-lit", "dark")),
         example(
+            "a gate without power has no speed and no stopping place",
+            complained("does-nothing"),
+            said(1, "display-lit", "dark")),
+        example(
+            "a gate that still does nothing after a repair has no speed and no stopping place",
+            complained("does-nothing"),
+            STANDS_STILL,
+            done("replace-controller", 1),
+            new Fact.StillFails(1)),
+        example("of a gate that does nothing nobody tells how it runs", complained("does-nothing")),
+        example(
+            "of a gate that does not open nobody tells how it closes", complained("stays-shut")),
+        example(
+            "a gate without power gives no warning",
+            complained("does-nothing"),
+            said(1, "display-lit", "dark")),
+        example(
             "a gate that is held open on purpose has no closed place",
             complained("stays-open"),
             said(1, "held-devices", "one")),

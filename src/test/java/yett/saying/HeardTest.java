@@ -174,6 +174,23 @@ class HeardTest {
     assertThat(aside.falseAlarms()).as(aside::toString).isLessThan(0.12);
   }
 
+  /** By somebody who had read nothing of the project; measured once before any change. */
+  @Test
+  void so_are_sayings_that_came_in_cold() throws IOException {
+    List<HeardSaying> cold = HeardSaying.cold();
+    assertThat(cold).hasSizeGreaterThanOrEqualTo(200);
+    List<String> wrong = new ArrayList<>();
+    Figures learned = measure(Shipped.HEARING, cold, s -> !s.aside(), wrong);
+    Figures aside = measure(Shipped.HEARING, cold, HeardSaying::aside, new ArrayList<>());
+
+    assertThat(learned.right()).as(() -> told(learned, wrong)).isGreaterThan(0.82);
+    assertThat(learned.dangers()).as(() -> told(learned, wrong)).isGreaterThan(0.9);
+    assertThat(learned.falseAlarms()).as(() -> told(learned, wrong)).isLessThan(0.06);
+    assertThat(aside.right()).as(aside::toString).isGreaterThan(0.81);
+    assertThat(aside.dangers()).as(aside::toString).isGreaterThan(0.8);
+    assertThat(aside.falseAlarms()).as(aside::toString).isLessThan(0.13);
+  }
+
   /** At which end a gate stays is told apart, and what was only to be expected from what came. */
   @Test
   void the_end_at_which_it_is_stuck_is_heard() {

@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.interview.Expertise;
+import yett.knowledge.LeftOut;
+import yett.knowledge.RuleBase;
+import yett.replay.RecordedCase;
 
 /** Which new card costs a case: found by leaving cards out, not by who comes first in the end. */
 class CulpritsTest {
@@ -75,6 +80,23 @@ class CulpritsTest {
     more.write("innocent.yaml", innocent(1));
     assertThat(costs(new SmallFolder(one).noisy(), more))
         .containsExactly("no new card, but one that was changed, costs: slack, dark-display");
+  }
+
+  @Test
+  void a_card_that_only_the_first_has_is_named() {
+    SmallFolder folder = new SmallFolder(one).noisy();
+    RuleBase before = folder.expertise().base();
+    RuleBase now = LeftOut.of(before, Set.of("cause chain-slack"));
+    List<RecordedCase> slack = folder.cases("slack").cases();
+    assertThat(
+            new Culprits(
+                    now,
+                    Optional.of(before),
+                    base -> Expertise.of(base, Path.of("target/rule-cache")),
+                    () -> {})
+                .words(slack, List.of()))
+        .containsExactly(
+            "without cause chain-slack, which only the first has, it goes wrong: slack");
   }
 
   @Test

@@ -35,7 +35,7 @@ public record KnowledgeCommands(Desk desk, Console console, StandardStreams outp
   private static final String FIND =
       "Usage: knowledge find [WORD...]. Lists ids with what they stand for, by kind: those with"
           + " all of the words (their beginnings will do) in id or name, or, where there are"
-          + " none, with any; then those that are meant by them in other words, by their answers"
+          + " none, with some, those with the most and the rarest words first; then those that are meant by them in other words, by their answers"
           + " or steps; without a word everything.";
 
   private static final String QUESTIONS =
@@ -64,7 +64,7 @@ public record KnowledgeCommands(Desk desk, Console console, StandardStreams outp
     Map<String, List<Candidate>> all = new Vocabulary(desk.base()).all();
     List<Candidate> found =
         Candidate.with(typed, all.values().stream().flatMap(List::stream).distinct().toList());
-    all.forEach((kind, known) -> show(kind, known.stream().filter(found::contains).toList()));
+    all.forEach((kind, known) -> show(kind, found.stream().filter(known::contains).toList()));
     List<Candidate> meant = words.isEmpty() ? List.of() : meant(typed, all, found);
     show("also by what is meant", meant);
     if (found.isEmpty() && meant.isEmpty()) {

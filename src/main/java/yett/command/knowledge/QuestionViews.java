@@ -34,7 +34,12 @@ final class QuestionViews {
             found.isEmpty()
                 ? "Nothing has " + Words.quoted(words) + "; ? lists all " + all + "."
                 : found.size() == all
-                    ? all + " in all. ? WORD looks for a word."
+                    ? things(question) + " in all. ? WORD looks for a word."
                     : found.size() + " of " + all + "; ? lists all."));
+  }
+
+  /** How many things there are to name; the words for how often are none. */
+  private static long things(Question question) {
+    return question.known().stream().filter(k -> !k.isChance()).count();
   }
 }

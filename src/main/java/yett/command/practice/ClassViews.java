@@ -20,7 +20,7 @@ final class ClassViews {
         new Block.Rows(table.rows().stream().map(r -> Block.row(r.trainee(), words(r))).toList()));
     blocks.add(
         Block.paragraph(
-            "Best first: by safety errors, then gates put right, then faults confirmed before"
+            "Best first: by safety errors, a gate that was not put right counting as one, then gates put right, then faults confirmed before"
                 + " they were repaired; time and parts, against the plan's average over "
                 + draws
                 + " gates alike, only where all that is equal."));
@@ -32,8 +32,8 @@ final class ClassViews {
     if (row.done() == 0) {
       return "no result";
     }
-    return "safety errors: "
-        + (row.slips() == 0 ? "none" : row.slips())
+    return "errors: "
+        + errors(row)
         + ", put right: "
         + row.putRight()
         + " of "
@@ -45,6 +45,14 @@ final class ClassViews {
             : "")
         + (row.parts().isPresent() ? ", parts: " + parts(row.parts().getAsDouble()) : "")
         + (row.hints() == 0 ? "" : ", hints: " + row.hints());
+  }
+
+  /** What comes first in the order: safety errors, and gates that were not put right. */
+  private static String errors(ClassTable.Row row) {
+    int left = row.done() - row.putRight();
+    return row.slips() + left == 0
+        ? "none"
+        : row.slips() + left + " (safety " + row.slips() + ", not put right " + left + ")";
   }
 
   private static String parts(double money) {
@@ -63,8 +71,13 @@ final class ClassViews {
             "confirmed first",
             "hints",
             "time against plan",
-            "parts beyond plan"));
+            "parts beyond plan",
+            "remark"));
     for (ClassTable.Row row : table.rows()) {
+      if (row.done() == 0) {
+        lines.add(List.of(SheetText.name(row.trainee()), "0", "", "", "", "", "", "", "no result"));
+        continue;
+      }
       lines.add(
           List.of(
               SheetText.name(row.trainee()),
@@ -74,8 +87,13 @@ final class ClassViews {
               Integer.toString(row.confirmed()),
               Integer.toString(row.hints()),
               figure(row.time()),
-              figure(row.parts())));
+              figure(row.parts()),
+              ""));
     }
+    table
+        .unused()
+        .forEach(
+            words -> lines.add(List.of("", "", "", "", "", "", "", "", "Not counted: " + words)));
     return SheetText.csv(lines);
   }
 

@@ -18,6 +18,7 @@ import yett.console.Progress;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.practice.Exercise;
+import yett.practice.GivenAway;
 import yett.practice.course.ClassTable;
 import yett.practice.course.Course;
 import yett.practice.course.CoursePaper;
@@ -92,6 +93,7 @@ public record CourseCommands(Desk desk, Console console, StandardStreams output)
     CoursePapers papers = new CoursePapers(html, markdown);
     Course course = course(words, SHEET);
     List<Exercise> exercises = exercises(course);
+    warnOfStories(exercises);
     CoursePaper paper = new CoursePaper(desk.trial(), course);
     papers.write(course.title(), outline -> paper.sheet(outline, exercises), desk, output);
   }
@@ -117,6 +119,25 @@ public record CourseCommands(Desk desk, Console console, StandardStreams output)
     CoursePaper paper = new CoursePaper(desk.trial(), course);
     papers.write(
         course.title(), outline -> paper.solution(outline, exercises, averages), desk, output);
+  }
+
+  /**
+   * Warns of stories that name the fault; on the error stream, because the sheet may be printed.
+   */
+  private void warnOfStories(List<Exercise> exercises) {
+    for (int i = 0; i < exercises.size(); i++) {
+      Exercise exercise = exercises.get(i);
+      List<String> words =
+          GivenAway.in(exercise.told().story(), exercise.truth(), desk.trial().base());
+      if (!words.isEmpty()) {
+        output.tell(
+            "The story of exercise "
+                + (i + 1)
+                + " may give its fault away: "
+                + String.join(", ", words)
+                + ".");
+      }
+    }
   }
 
   private Course course(List<String> words, String usage) {

@@ -2,11 +2,13 @@ package yett.command.practice;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.zip.CRC32;
 import yett.knowledge.Card;
@@ -31,6 +33,9 @@ public final class LabelledCards {
 
   /** Further matches with less than this share of the best one's score are not shown. */
   private static final double WORTH_SHOWING = 0.3;
+
+  private static final Pattern LOOKING =
+      Pattern.compile("(?i)^(look|see|check|measure|test|read|feel|listen|watch|inspect|find)\\b");
 
   private final Map<String, Thing> things = new LinkedHashMap<>();
   private final Phrases phrases;
@@ -131,12 +136,17 @@ public final class LabelledCards {
                 .findFirst());
   }
 
-  /** What somebody may have meant, the most likely first. */
+  /**
+   * What somebody may have meant, the most likely first. Where they speak of looking or measuring,
+   * the checks come before the work, because Enter takes the first.
+   */
   public List<Thing> meant(String words) {
     List<Phrases.Heard> heard = phrases.hear(words, MOST_FOUND);
+    boolean looking = LOOKING.matcher(words).find();
     return heard.stream()
         .filter(h -> h.share() >= WORTH_SHOWING * heard.get(0).share())
         .map(h -> things.get(h.id()))
+        .sorted(Comparator.comparing(t -> looking && !(t.card() instanceof Check)))
         .toList();
   }
 }

@@ -5,8 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import yett.console.Block;
+import yett.knowledge.RuleBase;
 import yett.practice.Departure;
 import yett.practice.PracticeScore;
+import yett.practice.StepTold;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
@@ -54,12 +56,10 @@ final class PlansWay {
     return d.reason() + lost;
   }
 
-  static void steps(PracticeScore score, List<Block> blocks) {
+  static void steps(PracticeScore score, RuleBase base, List<Block> blocks) {
+    StepTold told = new StepTold(base);
     List<String> steps =
-        score.planSteps().stream()
-            .filter(s -> WAY.contains(s.kind()))
-            .map(s -> s.asked() + " " + s.answer().replace('-', ' '))
-            .toList();
+        score.planSteps().stream().filter(s -> WAY.contains(s.kind())).map(told::words).toList();
     blocks.add(Block.paragraph("The plan's own way:"));
     blocks.add(Block.numbered(steps.subList(0, Math.min(MOST_STEPS, steps.size()))));
     if (steps.size() > MOST_STEPS) {

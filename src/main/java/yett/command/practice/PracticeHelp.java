@@ -7,7 +7,10 @@ import yett.console.Block;
 final class PracticeHelp {
   private PracticeHelp() {}
 
-  static List<Block> blocks() {
+  /**
+   * @param running the set-up for trying the gate, to put after the word; empty if there is none
+   */
+  static List<Block> blocks(String running) {
     return List.of(
         Block.heading("Words"),
         Block.rows(
@@ -15,7 +18,7 @@ final class PracticeHelp {
             Block.row("checks AREA", "the checks of an area with their numbers"),
             Block.row("repairs AREA", "the repairs of an area: r and a number"),
             Block.row("set-ups", "states of the work; s and a number enters or leaves one"),
-            Block.row("try", "see whether the gate runs as it should"),
+            Block.row("try", "see whether the gate runs as it should" + running),
             Block.row("proofs", "what has to pass before the gate returns to service"),
             Block.row("finish", "back into service"),
             Block.row("hand over", "give the gate to the next level"),

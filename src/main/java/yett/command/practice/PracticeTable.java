@@ -33,7 +33,7 @@ public final class PracticeTable {
    * @return whether it is finished; false if it was put aside
    */
   public boolean run() {
-    console.show(views.outset(bench));
+    console.show(views.outset(bench, labels));
     try {
       while (!bench.over()) {
         if (bench.moment().step() instanceof Step.MakeSafe stop) {
@@ -59,12 +59,12 @@ public final class PracticeTable {
       case "proofs" -> lists.proofs();
       case "try" -> work.tryOut();
       case "finish" -> work.finish();
-      case "hand over", "handover" -> work.handOver();
+      case "hand over", "handover" -> handOver();
       case "gate" -> console.show(views.gate(bench));
       case "usual" -> console.show(views.usual(bench.moment(), work.last()));
       case "so far" -> console.show(views.soFar(bench));
       case "hint" -> hint();
-      case "help", "?" -> console.show(PracticeHelp.blocks());
+      case "help", "?" -> console.show(PracticeHelp.blocks(views.running(labels)));
       default -> rest(text);
     }
   }
@@ -103,6 +103,12 @@ public final class PracticeTable {
       turn(which); // they typed something else instead
     }
     return named;
+  }
+
+  private void handOver() {
+    if (work.line("\"yes\" ends the exercise here, Enter goes on").equalsIgnoreCase("yes")) {
+      work.handOver();
+    }
   }
 
   private void hint() {

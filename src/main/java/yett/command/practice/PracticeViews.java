@@ -16,7 +16,9 @@ import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.History;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
 import yett.knowledge.SiteQuestion;
+import yett.practice.Exercise;
 import yett.practice.Workbench;
 import yett.replay.RecordedCase;
 import yett.wording.Figures;
@@ -44,10 +46,10 @@ public final class PracticeViews {
   }
 
   /** What is known when the trainee arrives. */
-  public List<Block> outset(Workbench bench) {
+  public List<Block> outset(Workbench bench, LabelledCards labels) {
     RecordedCase told = bench.exercise().told();
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading("Practice · " + Wording.capital(told.name())));
+    blocks.add(Block.heading("Practice" + title(bench.exercise())));
     if (!told.story().isEmpty()) {
       blocks.add(Block.paragraph(told.story()));
     }
@@ -72,8 +74,22 @@ public final class PracticeViews {
     blocks.add(
         Block.paragraph(
             "Type the number or the words of a check. Words: dangers, checks, repairs, set-ups,"
-                + " try, proofs, finish, hand over; gate, usual, so far, hint; save, help."));
+                + " try"
+                + running(labels)
+                + ", proofs, finish, hand over; gate, usual, so far, hint; save, help."));
     return blocks;
+  }
+
+  /** The set-up in which the gate is tried, to put after the word for it. */
+  String running(LabelledCards labels) {
+    return base.setUps().containsKey(SetUp.GATE_RUNNING)
+        ? " (in set-up " + labels.setUps(List.of(SetUp.GATE_RUNNING), base) + ")"
+        : "";
+  }
+
+  /** The name of an exercise that was drawn. That of a test case mostly names its fault. */
+  private static String title(Exercise exercise) {
+    return exercise.drawn() ? " · " + Wording.capital(exercise.told().name()) : "";
   }
 
   public List<Block> gate(Workbench bench) {

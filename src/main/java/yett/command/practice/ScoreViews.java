@@ -34,7 +34,7 @@ public final class ScoreViews {
     blocks.add(Block.paragraph(verdict(bench, score)));
     blocks.add(costs(bench, score, before));
     PlansWay.departures(bench.departures(), blocks);
-    PlansWay.steps(score, blocks);
+    PlansWay.steps(score, base, blocks);
     return blocks;
   }
 
@@ -86,9 +86,10 @@ public final class ScoreViews {
     rows.add(
         Block.row(
             "On average",
-            "a gate so reported costs the plan "
-                + Figures.minutes(r.expected())
-                + " (time, parts, hazards and handing over weighed in minutes)"));
+            "cost "
+                + PracticeViews.money(r.expected() * base.planning().minute())
+                + ", hazards and handing over included, is what the plan reckoned with at the"
+                + " outset, over all faults that are reported so"));
     String average =
         before.isPresent()
             ? "; " + times(before.getAsDouble()) + " on average in your exercises before"

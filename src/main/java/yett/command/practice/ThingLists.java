@@ -22,7 +22,7 @@ final class ThingLists {
     this.bench = bench;
     this.labels = labels;
     this.views = new PracticeViews(base);
-    this.shown = new ThingViews(base, labels);
+    this.shown = new ThingViews(base, labels, bench.moment().state().role());
   }
 
   /** Lists what a trainee may have meant, to choose from. */

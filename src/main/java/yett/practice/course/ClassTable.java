@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import yett.knowledge.Names;
 import yett.practice.Result;
 
 /**
@@ -19,6 +20,8 @@ import yett.practice.Result;
  * @param unused results that do not count, and why
  */
 public record ClassTable(List<Row> rows, List<String> unused) {
+  /** Two shorter names may differ in every letter and still count as near. */
+  private static final int LONG_ENOUGH = 6;
 
   /**
    * @param done exercises of the course that were finished
@@ -72,7 +75,13 @@ public record ClassTable(List<Row> rows, List<String> unused) {
     Result.Sitting sitting = result.course().get();
     String whose = "Exercise " + sitting.number() + " of " + sitting.trainee();
     if (!course.trainees().contains(sitting.trainee())) {
-      unused.add(whose + ": nobody of this name is in the course.");
+      unused.add(
+          whose
+              + ": nobody of this name is in the course."
+              + Names.nearest(sitting.trainee(), course.trainees())
+                  .filter(name -> name.length() >= LONG_ENOUGH)
+                  .map(name -> " Maybe " + name + "?")
+                  .orElse(""));
       return false;
     }
     if (sitting.number() < 1 || sitting.number() > course.tasks().size()) {

@@ -11,6 +11,7 @@ import yett.interview.Expertise;
 import yett.interview.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.practice.Exercise;
+import yett.practice.StepTold;
 import yett.record.Outline;
 import yett.replay.RecordedCase;
 import yett.replay.Replayed;
@@ -140,11 +141,12 @@ public final class CoursePaper {
     List<Replayed.Taken> steps = run.steps().stream().filter(s -> WORK.contains(s.kind())).toList();
     List<String> hazards = steps.stream().flatMap(s -> hazards(s.id())).distinct().toList();
     base.cautionsFor(hazards).forEach(c -> paper.paragraph(c.word().name(), c.text()));
+    StepTold told = new StepTold(base);
     int number = 0;
     String before = "";
     for (Replayed.Taken step : steps) {
       if (!step.kind().equals(DANGER)) {
-        paper.item(++number, words(step));
+        paper.item(++number, told.words(step));
         if (!step.why().words().isBlank()) {
           paper.inner("because: " + step.why().words());
         }
@@ -152,7 +154,7 @@ public final class CoursePaper {
         if (!before.equals(DANGER)) {
           paper.item(++number, "Look for dangers, from two metres away");
         }
-        paper.inner(step.asked() + " " + Wording.spaced(step.answer()));
+        paper.inner(step.asked() + " " + told.answer(step.id(), step.answer()));
       }
       before = step.kind();
     }
@@ -172,14 +174,5 @@ public final class CoursePaper {
     List<String> all = new ArrayList<>(hazards);
     base.withOuter(needs).forEach(s -> all.addAll(base.setUps().get(s).hazards()));
     return all;
-  }
-
-  private static String words(Replayed.Taken step) {
-    return switch (step.kind()) {
-      case "enter" -> "Set up: " + step.asked();
-      case "leave" -> "Leave again: " + step.asked();
-      case "repair" -> "Mend: " + step.asked();
-      default -> (step.asked() + " " + Wording.spaced(step.answer())).strip();
-    };
   }
 }

@@ -97,6 +97,7 @@ class NewCardFormTest {
             "",
             "battery",
             "",
+            "",
             "shut: shut; open: open",
             "charger-dead",
             "back",

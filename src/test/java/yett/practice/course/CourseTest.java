@@ -145,6 +145,18 @@ class CourseTest {
   }
 
   @Test
+  void a_misspelt_name_is_answered_with_the_nearest_one() {
+    Course course = course();
+    Course max =
+        new Course(course.id(), course.title(), course.role(), List.of("Max Ford"), course.tasks());
+    assertThat(
+            ClassTable.of(max, List.of(result("Max Fort", 1, 0, true, 0, 10)), AVERAGES, "cards")
+                .unused())
+        .containsExactly(
+            "Exercise 1 of Max Fort: nobody of this name is in the course. Maybe Max Ford?");
+  }
+
+  @Test
   void results_of_two_computers_are_read_each_once_and_a_broken_line_is_told() throws IOException {
     Path one = folder.resolve("one");
     Notebook notebook = new Notebook(one);
