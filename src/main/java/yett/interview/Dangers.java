@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -183,17 +182,10 @@ final class Dangers {
   private Set<String> withheld(Optional<List<String>> leaves) {
     Set<String> withheld = new HashSet<>(present.judgement.withheld());
     Collection<String> then = leaves.isPresent() ? leaves.get() : present.state.work().setUps();
-    if (then.stream().anyMatch(this::keepsPowerOff)) {
+    if (then.stream().anyMatch(s -> KeptOff.power(s, base))) {
       withheld.add(Stop.POWER);
     }
     return withheld;
-  }
-
-  private boolean keepsPowerOff(String setUp) {
-    return Stream.of(SetUp.POWERED, SetUp.MAINS_AS_FOUND)
-        .map(base.setUps()::get)
-        .filter(Objects::nonNull)
-        .anyMatch(c -> KeptOff.excludes(base.setUps().get(setUp), c));
   }
 
   /** The set-ups in force after this one is entered; empty if this person may not enter it. */

@@ -187,15 +187,7 @@ final class SetUpSteps {
         .filter(s -> !left || s.id().equals(SetUp.OUT_OF_USE))
         .min(
             Comparator.comparingInt((SetUp s) -> base.withOuter(List.of(s.id())).size())
-                .thenComparing(s -> !isLeftByStop(s)))
+                .thenComparing(s -> !present.isLeftByStop(s)))
         .map(s -> enter(s, purpose, true, List.of()));
-  }
-
-  /**
-   * Whether a stop leaves the gate in this state. Such a state is gone through before a lock-off
-   * within it: it may give the power back that the lock-off then takes away.
-   */
-  private boolean isLeftByStop(SetUp setUp) {
-    return base.stops().values().stream().anyMatch(s -> s.leaves().equals(Optional.of(setUp.id())));
   }
 }

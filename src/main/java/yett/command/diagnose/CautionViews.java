@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.console.Block;
 import yett.console.SignalWord;
+import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Caution;
 import yett.knowledge.RuleBase;
@@ -64,6 +65,19 @@ public final class CautionViews {
   void read() {
     shown.addAll(unread);
     unread.clear();
+  }
+
+  /** Whoever does what a step asks for has gone on past its cautions. */
+  void recorded(Step step, Event... events) {
+    if (Stream.of(events).anyMatch(e -> takes(step, e))) {
+      read();
+    }
+  }
+
+  private static boolean takes(Step step, Event event) {
+    return event instanceof Event.Answered a && step.cards().contains(a.check())
+        || event instanceof Event.Repaired r && step.cards().contains(r.repair())
+        || step instanceof Step.Enter enter && event.equals(enter.done());
   }
 
   /** The cautions for a person who reads them on the screen. */

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.Console;
@@ -16,7 +15,6 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.SetApart;
-import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
@@ -174,20 +172,11 @@ public final class Sitting {
   /** Stores events, and tells the person if anything happened besides. */
   public void record(Event... events) {
     List<SetApart> before = moment().apart();
-    if (Stream.of(events).anyMatch(e -> takes(moment().step(), e))) {
-      cautions.read();
-    }
+    cautions.recorded(moment().step(), events);
     sharing.tell(open.record(events));
     show(
         UnusableEvents.failing(
             moment().apart().stream().filter(a -> !before.contains(a)).toList()));
-  }
-
-  /** Whether the event is what a step asked for: its cautions were then read. */
-  private static boolean takes(Step step, Event event) {
-    return event instanceof Event.Answered a && step.cards().contains(a.check())
-        || event instanceof Event.Repaired r && step.cards().contains(r.repair())
-        || step instanceof Step.Enter enter && event.equals(enter.done());
   }
 
   public Sharing sharing() {
