@@ -61,8 +61,9 @@ public final class Pages {
 
     List<List<Block>> of(List<Block> blocks) {
       for (Block block : blocks) {
-        if (!isRoomFor(block) && page.size() > head.size() && fitsAlone(block)) {
-          turn();
+        boolean alone = isLedTo(block) ? fits(with(with(head, last()), block)) : fitsAlone(block);
+        if (!isRoomFor(block) && page.size() > head.size() && alone) {
+          turn(block);
         }
         if (!isRoomFor(block) && block instanceof Block.Numbered list) {
           items(list);
@@ -83,12 +84,31 @@ public final class Pages {
       return fits(with(head, block));
     }
 
-    /** Begins a new page; a heading at the end of the old one moves to it. */
-    private void turn() {
-      Block last = page.get(page.size() - 1);
+    private Block last() {
+      return page.get(page.size() - 1);
+    }
+
+    /** Whether the page ends with the line that stands before this list. */
+    private boolean isLedTo(Block next) {
+      return page.size() > head.size() + 1
+          && last() instanceof Block.Paragraph
+          && next instanceof Block.Numbered;
+    }
+
+    /**
+     * Begins a new page with this block; what leads to it at the end of the old one moves with it:
+     * a heading, or the line before a list.
+     */
+    private void turn(Block next) {
+      Block last = last();
       boolean over = last instanceof Block.Heading && page.size() > head.size() + 1;
-      pages.add(List.copyOf(over ? page.subList(0, page.size() - 1) : page));
-      page = new ArrayList<>(over ? List.of(last) : head);
+      boolean leads = isLedTo(next);
+      int left = page.size() - (over || leads ? 1 : 0);
+      if (leads && page.get(left - 1) instanceof Block.Heading) {
+        left--; // the new page begins with it
+      }
+      pages.add(List.copyOf(page.subList(0, left)));
+      page = new ArrayList<>(over ? List.of(last) : leads ? with(head, last) : head);
     }
 
     /** Divides a list that is longer than a page over several pages. */
@@ -99,7 +119,7 @@ public final class Pages {
         more.add(item);
         if (!part.isEmpty() && !isRoomFor(new Block.Numbered(more))) {
           page.add(new Block.Numbered(part));
-          turn();
+          turn(list);
           more = new ArrayList<>(List.of(item));
         }
         part = more;

@@ -29,7 +29,8 @@ import yett.rules.Judgement;
  * and the readings since the baseline. The baseline is the reading at the first inspection that the
  * gate passed since it was last commissioned. A repair that could have changed the reading ends the
  * baseline and everything read before. The next reading after that repair that is in order becomes
- * the new baseline, once the gate is proved.
+ * the new baseline, once the gate is proved. An inspection that failed counts as passed when a
+ * later case or inspection ends with every proof passed.
  */
 public final class Baselines {
   /** How many readings of one check are kept; that covers more years than anybody looks back. */
@@ -68,9 +69,38 @@ public final class Baselines {
     /** The last reading; one from before the baseline if there is none since. */
     private final Map<String, Earlier> last = new TreeMap<>();
 
+    /** What an inspection that failed read in order; it counts once the gate is proved. */
+    private final Map<String, Earlier> waiting = new LinkedHashMap<>();
+
+    /** When the gate was commissioned, if that has still to be proved. */
+    private Optional<Instant> commissioned = Optional.empty();
+
     void end(Predicate<String> check) {
       baseline.keySet().removeIf(check);
       since.keySet().removeIf(check);
+      waiting.keySet().removeIf(check);
+    }
+
+    void commission() {
+      end(check -> true);
+      commissioned = Optional.empty();
+    }
+
+    void commissionOnceProved(Instant at) {
+      waiting.clear();
+      commissioned = Optional.of(at);
+    }
+
+    /** The gate passed every proof: what the failed inspections read in order counts. */
+    void prove() {
+      commissioned.ifPresent(
+          at -> {
+            baseline.values().removeIf(e -> e.at().isBefore(at));
+            since.values().forEach(all -> all.removeIf(e -> e.at().isBefore(at)));
+          });
+      waiting.forEach(baseline::putIfAbsent);
+      waiting.clear();
+      commissioned = Optional.empty();
     }
 
     void read(Earlier reading, boolean afterRepairs) {
@@ -117,16 +147,27 @@ public final class Baselines {
 
     void add(Known known) {
       boolean passed = state.closed().equals(Optional.of(Ending.INSPECTED));
-      if (passed && state.inspection().equals(Optional.of(InspectionKind.COMMISSIONING))) {
-        known.end(check -> true);
+      boolean failed = state.inspection().isPresent() && state.closed().isPresent() && !passed;
+      if (state.inspection().equals(Optional.of(InspectionKind.COMMISSIONING))) {
+        if (passed) {
+          known.commission();
+        } else if (failed) {
+          known.commissionOnceProved(entries.get(0).at());
+        }
       }
       known.end(check -> changedAfter(0, check));
+      if (passed || proved()) {
+        known.prove();
+      }
       Map<String, CaseState.Answered> here = new LinkedHashMap<>();
       for (CaseState.Answered a : state.answers()) {
-        if (a.answer().reading().isPresent() && expertise.base().checks().containsKey(a.check())) {
+        boolean ofThisVisit = a.taken().isEmpty();
+        if (ofThisVisit
+            && a.answer().reading().isPresent()
+            && expertise.base().checks().containsKey(a.check())) {
           boolean stands = !changedAfter(a.event(), a.check());
           known.read(reading(a, false), stands);
-          if (passed || stands && proved() && changedAfter(0, a.check())) {
+          if (passed || failed || stands && proved() && changedAfter(0, a.check())) {
             here.put(a.check(), a);
           }
         }
@@ -135,7 +176,10 @@ public final class Baselines {
         Judgement judgement = interview.judgement(entries);
         here.values().stream()
             .filter(a -> judgement.finding(a.event()).filter(this::ordinary).isPresent())
-            .forEach(a -> known.baseline.putIfAbsent(a.check(), reading(a, true)));
+            .forEach(
+                a ->
+                    (failed ? known.waiting : known.baseline)
+                        .putIfAbsent(a.check(), reading(a, true)));
       }
     }
 

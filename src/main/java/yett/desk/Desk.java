@@ -209,7 +209,7 @@ public final class Desk implements AutoCloseable {
   }
 
   private RuleBase cards() {
-    return firm()
+    return firmAtWork()
         .in(choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source()));
   }
 
@@ -238,7 +238,7 @@ public final class Desk implements AutoCloseable {
 
   /** The rule base with the firm's settings on this computer applied. */
   public RuleBase asTheFirmSays(RuleBase cards) {
-    return firm().in(cards);
+    return firmAtWork().in(cards);
   }
 
   /**
@@ -275,6 +275,11 @@ public final class Desk implements AutoCloseable {
   /** The firm's settings, and its letterhead. */
   public FirmSettings firm() {
     return new FirmFile(directory.settings()).read();
+  }
+
+  /** The firm's settings for work at a gate; an error in its letterhead shows when it prints. */
+  public FirmSettings firmAtWork() {
+    return new FirmFile(directory.settings()).forWork();
   }
 
   /** The firm's own key, and the keys of the firms whose rule bases are used here. */

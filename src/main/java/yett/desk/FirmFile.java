@@ -42,6 +42,16 @@ final class FirmFile {
   }
 
   /**
+   * The settings for work at a gate, whatever is wrong with the letterhead.
+   *
+   * @throws yett.knowledge.KnowledgeException if something else is wrong
+   * @throws UncheckedIOException if it cannot be read, or if others could have written it
+   */
+  FirmSettings forWork() {
+    return text(file).map(t -> FirmSettings.forWork(file.toString(), t)).orElse(FirmSettings.NONE);
+  }
+
+  /**
    * The stock of the van; empty if there is no list.
    *
    * @throws yett.knowledge.KnowledgeException if something in the list is wrong

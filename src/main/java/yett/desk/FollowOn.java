@@ -1,5 +1,6 @@
 package yett.desk;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,7 +8,9 @@ import yett.casebook.CaseId;
 import yett.interview.Answer;
 import yett.interview.CaseState;
 import yett.interview.CaseState.Answered;
+import yett.interview.Entry;
 import yett.interview.Event;
+import yett.interview.Forces;
 
 /**
  * Begins a search for a fault from an inspection. The new case starts with the readings and answers
@@ -47,10 +50,24 @@ public final class FollowOn {
     state.work().setUps().forEach(s -> events.add(new Event.SetUpEntered(s, "")));
     for (Answered a : state.answers()) {
       if (isCarried(a)) {
-        events.add(new Event.Answered(a.check(), a.answer()));
+        events.add(new Event.Answered(a.check(), a.answer(), Optional.of(taken(a, inspection))));
       }
     }
+    // A force over its limit stays over it until that point is measured again.
+    events.addAll(Forces.of(inspection.moment().entries()).taken());
     return events;
+  }
+
+  private Instant taken(Answered answered, OpenCase inspection) {
+    return answered
+        .taken()
+        .or(
+            () ->
+                inspection.moment().entries().stream()
+                    .filter(e -> e.number() == answered.event())
+                    .map(Entry::at)
+                    .findFirst())
+        .orElseGet(desk.clock()::instant);
   }
 
   private boolean isCarried(Answered answered) {

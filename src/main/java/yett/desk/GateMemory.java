@@ -70,6 +70,11 @@ public final class GateMemory {
     return answers(body(site));
   }
 
+  /** The same today: ages include the years that have passed since they were told. */
+  public Map<String, String> now(SiteRecord site) {
+    return aged(body(site), today());
+  }
+
   private static Map<String, String> answers(Map<String, String> body) {
     Map<String, String> answers = new LinkedHashMap<>(body);
     answers.keySet().removeAll(Set.of(RETIRED, AGE_TOLD_ON));

@@ -328,7 +328,9 @@ public final class OpenCase implements AutoCloseable {
     }
     Optional<List<String>> complaints = then.state().told().complaints();
     boolean untold =
-        complaints.isEmpty() || complaints.get().isEmpty() && leading.chance() < LIKELY;
+        complaints.isEmpty()
+            || leading.chance() < LIKELY
+                && (complaints.get().isEmpty() || !then.judgement().stops().isEmpty());
     String title = untold ? titleByDanger(then) : found(then, leading);
     if (closed) {
       title = then.state().closed().get().words() + ": " + title;
@@ -365,7 +367,7 @@ public final class OpenCase implements AutoCloseable {
         "");
   }
 
-  /** Names the danger if it ended the case before anything else was said. */
+  /** Names the danger if it ended the case before anything else was clear. */
   private String titleByDanger(Moment then) {
     return then.judgement().stops().stream()
         .map(s -> interview.expertise().base().stops().get(s.stop()).name())

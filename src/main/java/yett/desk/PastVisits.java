@@ -22,6 +22,7 @@ import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.EventText;
+import yett.interview.FromPaper;
 import yett.knowledge.Check;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
@@ -71,9 +72,7 @@ public final class PastVisits {
     site(visit.gate()).forEach((q, a) -> events.add(new Event.SiteAnswered(q, a)));
     events.add(new Event.SiteTaken());
     fresh.forEach((check, read) -> events.add(new Event.Answered(check, read)));
-    events.add(
-        new Event.Noted(
-            "Brought in from " + source + ": by the paper the gate passed on that day."));
+    events.add(FromPaper.note(source));
     events.add(new Event.Closed(Ending.INSPECTED));
     CaseId id = casebook.newCase(visit.gate(), at);
     casebook.append(id, 0, events.stream().map(e -> text(e, at)).toArray(NewEvent[]::new));

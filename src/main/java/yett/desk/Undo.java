@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
 /** Finds the events that "back" takes back. */
@@ -26,7 +27,7 @@ public final class Undo {
     List<Long> last = new ArrayList<>();
     for (int i = entries.size() - 1; i >= 0; i--) {
       Entry entry = entries.get(i);
-      if (gone.contains(entry.number()) || !(entry.event() instanceof Event.Undoable)) {
+      if (gone.contains(entry.number()) || !isAnAnswer(entry)) {
         if (!last.isEmpty()) {
           break;
         }
@@ -39,6 +40,16 @@ public final class Undo {
     }
     last.addAll(remarks(entries, last, gone));
     return last;
+  }
+
+  /**
+   * Whether somebody answered with it. What is known of a gate is not asked of a caller; it was
+   * taken over by itself, and would be again.
+   */
+  private static boolean isAnAnswer(Entry entry) {
+    boolean site =
+        entry.event() instanceof Event.SiteTaken || entry.event() instanceof Event.SiteAnswered;
+    return entry.event() instanceof Event.Undoable && !(site && entry.by() == Role.CALLER);
   }
 
   /**

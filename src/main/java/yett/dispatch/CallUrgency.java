@@ -3,8 +3,11 @@ package yett.dispatch;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.stream.Stream;
 import yett.interview.CaseState;
+import yett.interview.Entry;
 import yett.interview.NotExcluded;
+import yett.interview.SaidOver;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.RuleBase;
@@ -16,19 +19,34 @@ import yett.knowledge.RuleBase;
 public final class CallUrgency {
   private CallUrgency() {}
 
-  public static DispatchSheet.Urgency of(RuleBase base, CaseState state, Instant at, ZoneId zone) {
+  /**
+   * Whether the answers alone decide it. Where a caller says that a danger is over, the rules say
+   * whether that ends it: {@link Dispatcher#urgency}.
+   */
+  public static boolean isCertain(RuleBase base, CaseState state) {
+    return !SaidOver.any(state, base);
+  }
+
+  /**
+   * @param entries of the case
+   */
+  public static DispatchSheet.Urgency of(
+      RuleBase base, CaseState state, List<Entry> entries, ZoneId zone) {
+    Instant at = Urgencies.lastWord(entries);
     List<String> dangers =
         state.answers().stream()
             .filter(a -> base.checks().containsKey(a.check()))
             .flatMap(a -> told(base.checks().get(a.check()), a).stream())
             .toList();
+    List<String> all =
+        Stream.concat(dangers.stream(), Urgencies.complaints(base, state).stream()).toList();
     List<Pressing> pressing =
         state.told().pressing().orElse(List.of()).stream()
             .map(base.telephone().pressing()::get)
             .filter(p -> p != null)
             .toList();
     return Urgencies.of(
-        NotExcluded.of(base, state).after(dangers), pressing, Urgencies.quiet(state), at, zone);
+        NotExcluded.of(base, state).after(all), pressing, Urgencies.Quiet.of(state), at, zone);
   }
 
   private static List<String> told(Check check, CaseState.Answered answered) {

@@ -24,12 +24,12 @@ import yett.interview.CallLog;
 import yett.interview.CaseState;
 import yett.interview.Chance;
 import yett.interview.Ending;
-import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.NotExcluded;
+import yett.interview.SaidOver;
 import yett.interview.Site;
 import yett.interview.SiteFacts;
 import yett.interview.Tending;
@@ -41,6 +41,7 @@ import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.knowledge.Stop;
 import yett.knowledge.VanStock;
 import yett.plan.Advice;
 import yett.plan.Planner;
@@ -56,6 +57,10 @@ public final class Dispatcher {
   /** What a caller does while a danger is not excluded. */
   private static final String UNSEEN =
       "Nobody runs the gate or goes near it until somebody has come and looked at it.";
+
+  /** Said of a danger that a caller cannot end. */
+  private static final String OVER =
+      " (the caller says that it is over; somebody at the gate has to confirm it)";
 
   private static final Set<Ending> NOBODY_GOES =
       EnumSet.of(Ending.SOLVED, Ending.WORKS_AGAIN, Ending.CANCELLED, Ending.NOT_REACHED);
@@ -111,10 +116,10 @@ public final class Dispatcher {
     CaseState state = moment.state();
     Site site = new SiteFacts(base).site(state.told().site());
     List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
-    List<String> stops = moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
+    List<String> stops = stops(moment);
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
     NotExcluded open = NotExcluded.of(base, state);
-    Instant at = lastWord(moment);
+    Instant at = Urgencies.lastWord(moment.entries());
     boolean diagnosed = isDiagnosed(moment);
     List<Check> first = diagnosed ? first(moment, site) : List.of();
     return new DispatchSheet(
@@ -123,7 +128,7 @@ public final class Dispatcher {
         at.toString(),
         state.closed().map(e -> e.words()).orElse("open"),
         call(moment, caller, phone),
-        urgency(moment, open.after(dangers), at),
+        urgency(moment),
         siteKnown(state, site.answers()),
         dangers,
         open.words(),
@@ -140,30 +145,64 @@ public final class Dispatcher {
         state.told().histories().orElse(List.of()).stream().map(this::history).toList(),
         asked(moment),
         state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
-        diagnosed ? cautions(scenarios) : List.of(),
+        Stream.concat(
+                stops.stream()
+                    .flatMap(
+                        s ->
+                            base
+                                .stops()
+                                .get(s)
+                                .now(Role.TECHNICIAN, moment.judgement().withheld())
+                                .stream()),
+                diagnosed ? cautions(scenarios).stream() : Stream.<String>empty())
+            .distinct()
+            .toList(),
         untilThen(moment, stops, open));
+  }
+
+  /** The dangers in force, people first: the cards are in that order. */
+  private List<String> stops(Moment moment) {
+    Set<String> raised =
+        moment.judgement().stops().stream().map(s -> s.stop()).collect(Collectors.toSet());
+    return base.stops().keySet().stream().filter(raised::contains).toList();
   }
 
   /**
    * How soon somebody has to be there. Nobody is sent to a gate that runs, or if nobody is wanted.
    */
-  private DispatchSheet.Urgency urgency(Moment moment, List<String> dangers, Instant at) {
+  public DispatchSheet.Urgency urgency(Moment moment) {
     CaseState state = moment.state();
+    Set<String> over = SaidOver.stops(moment, base);
+    List<String> dangers = new ArrayList<>();
+    stops(moment)
+        .forEach(s -> dangers.add(base.stops().get(s).name() + (over.contains(s) ? OVER : "")));
+    dangers.addAll(Urgencies.complaints(base, state));
+    List<String> all = NotExcluded.of(base, state).after(dangers);
+    Instant at = Urgencies.lastWord(moment.entries());
     return state
         .closed()
         .filter(NOBODY_GOES::contains)
         .map(e -> new DispatchSheet.Urgency(DispatchSheet.NOBODY, ended(e, moment)))
-        .orElseGet(() -> Urgencies.of(dangers, pressing(state), Urgencies.quiet(state), at, zone));
+        .orElseGet(() -> Urgencies.of(all, pressing(state), Urgencies.Quiet.of(state), at, zone));
   }
 
   /** How the call ended, and what the caller said of it. */
-  private static List<String> ended(Ending ending, Moment moment) {
+  private List<String> ended(Ending ending, Moment moment) {
     Optional<String> how =
         CallLog.of(moment.entries())
             .last(Tending.WORKS_AGAIN, Tending.CANCELLED, Tending.NOT_REACHED)
             .map(Event.Tended::words)
             .filter(w -> !w.isEmpty());
-    return Stream.concat(Stream.of(ending.words()), how.stream()).toList();
+    Stream<String> done =
+        ending == Ending.SOLVED
+            ? moment.state().work().deeds().stream()
+                .map(d -> d.event())
+                .flatMap(e -> e instanceof Event.Repaired r && r.done() ? Stream.of(r) : null)
+                .map(r -> base.repairs().get(r.repair()))
+                .filter(r -> r != null)
+                .map(Repair::name)
+            : how.stream();
+    return Stream.concat(Stream.of(ending.words()), done).toList();
   }
 
   /**
@@ -176,16 +215,6 @@ public final class Dispatcher {
             .filter(a -> a.answer().tells())
             .map(a -> base.checks().get(a.check()))
             .anyMatch(c -> c != null && !c.danger());
-  }
-
-  /** Time of the caller's last words; what others enter later does not change it. */
-  private static Instant lastWord(Moment moment) {
-    List<Entry> entries = moment.entries();
-    return entries.stream()
-        .filter(e -> e.by() == Role.CALLER && !(e.event() instanceof Event.Tended))
-        .reduce((a, b) -> b)
-        .orElse(entries.get(entries.size() - 1))
-        .at();
   }
 
   private static DispatchSheet.Call call(
@@ -220,7 +249,7 @@ public final class Dispatcher {
    */
   private static double unknown(Moment moment, Cover cover) {
     int at = moment.belief().model().causes().indexOf(Cause.NOT_IN_RULE_BASE);
-    return at < 0 ? cover.unknown() : Math.max(0, Math.min(1, moment.belief().remaining()[at]));
+    return at < 0 ? cover.unknown() : Math.max(0, Math.min(1, chances(moment)[at]));
   }
 
   private List<Pressing> pressing(CaseState state) {
@@ -242,8 +271,14 @@ public final class Dispatcher {
     return known;
   }
 
+  /** What is wrong, or what was wrong if the gate works again. */
+  private static double[] chances(Moment moment) {
+    boolean over = moment.state().closed().filter(Ending::isDone).isPresent();
+    return over ? moment.belief().atCallOut() : moment.belief().remaining();
+  }
+
   private List<Believed> believed(Moment moment) {
-    double[] now = moment.belief().remaining();
+    double[] now = chances(moment);
     List<String> ids = moment.belief().model().causes();
     List<Believed> all =
         Interview.ranking(moment, base).stream()
@@ -378,7 +413,7 @@ public final class Dispatcher {
     CaseState state = moment.state();
     Set<String> withheld = moment.judgement().withheld();
     List<String> lines = new ArrayList<>();
-    stops.forEach(s -> lines.addAll(base.stops().get(s).now(Role.CALLER, withheld)));
+    lines.addAll(Stop.now(stops.stream().map(base.stops()::get).toList(), Role.CALLER, withheld));
     if (!open.isEmpty()) {
       lines.add(UNSEEN);
     }

@@ -9,10 +9,14 @@ import java.time.ZonedDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import yett.interview.CaseState;
+import yett.interview.Entry;
 import yett.interview.Event;
 import yett.knowledge.Pressing;
 import yett.knowledge.Pressing.Urgency;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
 
 /** Decides how soon somebody has to be at the gate, and gives the reasons. */
 final class Urgencies {
@@ -25,16 +29,41 @@ final class Urgencies {
   private Urgencies() {}
 
   /**
-   * @param dangers names of the stops that were raised
+   * How soon, and why, if nothing makes the call urgent. What nobody asked or could say may be
+   * urgent, so such a call does not wait for the next working day.
+   */
+  enum Quiet {
+    NOTHING_URGENT("nothing at the site makes it urgent", Urgency.NEXT_WORKING_DAY),
+    UNTOLD("nobody could say how urgent it is", Urgency.TODAY),
+    UNASKED("not asked how urgent it is", Urgency.TODAY);
+
+    private final String words;
+    private final Urgency level;
+
+    Quiet(String words, Urgency level) {
+      this.words = words;
+      this.level = level;
+    }
+
+    static Quiet of(CaseState state) {
+      boolean untold =
+          state.notes().stream()
+              .anyMatch(e -> ((Event.Noted) e.event()).text().equals(Event.Noted.URGENCY_UNTOLD));
+      return untold ? UNTOLD : state.told().pressing().isEmpty() ? UNASKED : NOTHING_URGENT;
+    }
+  }
+
+  /**
+   * @param dangers names of the stops that were raised, and whatever else tells of a danger
    * @param pressing what makes the call urgent
-   * @param quiet the reason if there is no other
+   * @param quiet what counts if there is neither
    * @param zone time zone of the site
    */
   static DispatchSheet.Urgency of(
-      List<String> dangers, List<Pressing> pressing, String quiet, Instant at, ZoneId zone) {
+      List<String> dangers, List<Pressing> pressing, Quiet quiet, Instant at, ZoneId zone) {
     ZonedDateTime when = at.atZone(zone);
     boolean weekend = isWeekend(when);
-    Urgency level = dangers.isEmpty() ? Urgency.NEXT_WORKING_DAY : Urgency.AT_ONCE;
+    Urgency level = dangers.isEmpty() ? quiet.level : Urgency.AT_ONCE;
     List<String> reasons = new ArrayList<>(dangers);
     for (Pressing p : pressing) {
       Urgency own = weekend ? p.weekend() : p.urgency();
@@ -47,21 +76,32 @@ final class Urgencies {
       reasons.add("it is the weekend: the next working day is Monday " + monday);
     }
     if (reasons.isEmpty()) {
-      reasons.add(quiet);
+      reasons.add(quiet.words);
     }
     return new DispatchSheet.Urgency(level.words(), List.copyOf(reasons));
   }
 
-  /** What is said of the urgency if nothing makes it urgent: as much as was asked and answered. */
-  static String quiet(CaseState state) {
-    boolean untold =
-        state.notes().stream()
-            .anyMatch(e -> ((Event.Noted) e.event()).text().equals(Event.Noted.URGENCY_UNTOLD));
-    return untold
-        ? "nobody could say how urgent it is"
-        : state.told().pressing().isEmpty()
-            ? "not asked how urgent it is"
-            : "nothing at the site makes it urgent";
+  /**
+   * Complaints that tell of a danger, as reasons to go at once: "it closes on cars" stays dangerous
+   * even if it does not happen at the moment.
+   */
+  static List<String> complaints(RuleBase base, CaseState state) {
+    Map<String, Map<String, String>> telling =
+        base.telephone().spoken().tellsOf().getOrDefault("complaint", Map.of());
+    return state.told().complaints().orElse(List.of()).stream()
+        .filter(c -> !telling.getOrDefault(c, Map.of()).isEmpty())
+        .map(c -> "\"" + base.checks().get(c).spoken() + "\" was reported")
+        .toList();
+  }
+
+  /** Time of the caller's last words; what the desk notes or others enter later changes nothing. */
+  static Instant lastWord(List<Entry> entries) {
+    return entries.stream()
+        .filter(e -> e.by() == Role.CALLER)
+        .filter(e -> !(e.event() instanceof Event.Tended || e.event() instanceof Event.Noted))
+        .reduce((a, b) -> b)
+        .orElse(entries.get(entries.size() - 1))
+        .at();
   }
 
   private static boolean isWeekend(ZonedDateTime when) {

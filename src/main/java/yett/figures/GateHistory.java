@@ -50,6 +50,7 @@ public record GateHistory(List<Past> cases) {
       for (CaseState.Answered a : state.answers()) {
         a.answer()
             .reading()
+            .filter(r -> a.taken().isEmpty()) // the inspection has it
             .ifPresent(r -> readings.add(new Reading(a.check(), times.get(a.event()), r.value())));
       }
       List<String> repairs = new ArrayList<>();

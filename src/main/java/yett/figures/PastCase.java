@@ -21,7 +21,8 @@ import yett.knowledge.RuleBase;
  *     {@link #NEXT_VISIT} belong to different visits
  * @param spent minutes on site by the clock; gaps longer than {@link #BREAK} do not count
  * @param expected minutes that the cards give for what was done there
- * @param desk the agent who held the call last; empty if nobody is named, or if it was no call
+ * @param desk the agent who held the call last, {@link #NOBODY} if nobody took it; empty if it was
+ *     no call
  * @param sent whether somebody was sent to the gate
  */
 public record PastCase(
@@ -35,6 +36,9 @@ public record PastCase(
     double expected,
     Optional<String> desk,
     boolean sent) {
+
+  /** Stands for the agent of calls that nobody took. */
+  static final String NOBODY = "nobody took it";
 
   /**
    * A settled choice: a technician who comes back the same afternoon is still on the same visit.
@@ -70,8 +74,12 @@ public record PastCase(
         visits,
         spent,
         WorkTime.minutes(onSite, base),
-        log.holder(),
+        log.holder().or(() -> isCall(entries) ? Optional.of(NOBODY) : Optional.empty()),
         log.isSent());
+  }
+
+  private static boolean isCall(List<Entry> entries) {
+    return CaseState.of(entries).opened().filter(o -> o.role() == Role.CALLER).isPresent();
   }
 
   /** Whether the gate worked again at the end. */

@@ -135,6 +135,23 @@ record CallPolicy(Present present, SiteFacts sites) {
   }
 
   /**
+   * The look that comes before all others by what was said: it tells how dangerous the gate is as
+   * it stands.
+   */
+  Optional<Step> lookFirst(BestWork work, SetUpSteps steps) {
+    if (!present.isCall()) {
+      return Optional.empty();
+    }
+    Set<String> open = work.checks(false);
+    return present.state.told().complaints().orElse(List.of()).stream()
+        .map(present.base.telephone().lookFirst()::get)
+        .filter(id -> id != null && open.contains(id))
+        .map(present.base.checks()::get)
+        .findFirst()
+        .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+  }
+
+  /**
    * The look after which the caller most often puts the fault right, so that nobody need be sent;
    * for the first looks of a call only. Minutes decide only between looks that help equally often,
    * because a visit costs far more.

@@ -227,7 +227,15 @@ final class CaseFold implements Event.Visitor<Runnable> {
         again && same.answer().putOff() && !same.yieldsTo(role) && given.putOff()
             ? new Answer.CannotTell() // put off twice counts as cannot tell
             : given;
-    Answered answered = new Answered(entry.number(), epoch, last.by(), event.check(), answer);
+    boolean corrected = last.event() instanceof Event.Corrected;
+    Answered answered =
+        new Answered(
+            entry.number(),
+            epoch,
+            last.by(),
+            event.check(),
+            answer,
+            corrected ? Optional.empty() : event.taken());
     answers.add(answered);
     latest.put(event.check(), answered);
     if (answer.is(Check.FAIL) && cured) {

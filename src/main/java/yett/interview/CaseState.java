@@ -1,5 +1,6 @@
 package yett.interview;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -111,8 +112,15 @@ public record CaseState(
    *
    * @param epoch number of repairs done before it
    * @param by who gave or corrected it
+   * @param taken when it was given in the inspection from which the case was begun; empty for an
+   *     answer of this case
    */
-  public record Answered(long event, int epoch, Role by, String check, Answer answer) {
+  public record Answered(
+      long event, int epoch, Role by, String check, Answer answer, Optional<Instant> taken) {
+    public Answered(long event, int epoch, Role by, String check, Answer answer) {
+      this(event, epoch, by, check, answer, Optional.empty());
+    }
+
     /**
      * Whether the check is asked again if somebody of this role is there: somebody at the gate may
      * find out what a caller could not tell or reach.

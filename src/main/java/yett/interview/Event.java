@@ -276,10 +276,23 @@ public sealed interface Event {
     }
   }
 
-  record Answered(String check, Answer answer) implements Undoable {
+  /**
+   * @param taken when it was given in the inspection from which the case was begun; empty for an
+   *     answer of this case
+   */
+  record Answered(
+      String check,
+      Answer answer,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Instant> taken)
+      implements Undoable {
     public Answered {
       requireNonNull(check, "check");
       requireNonNull(answer, "answer");
+      taken = taken == null ? Optional.empty() : taken; // null before it was kept
+    }
+
+    public Answered(String check, Answer answer) {
+      this(check, answer, Optional.empty());
     }
 
     @Override
@@ -434,6 +447,9 @@ public sealed interface Event {
       implements Event {
     /** The note for an urgency that nobody could tell. */
     public static final String URGENCY_UNTOLD = "Nobody could say how urgent it is.";
+
+    /** The beginning of a note on a gate that is forced; the caller's words follow. */
+    public static final String FORCED = "Forced by hand or by a vehicle, or about to be: ";
 
     public Noted {
       requireNonNull(text, "text");

@@ -7,44 +7,75 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import yett.calculation.ForcePoint;
 import yett.calculation.ObstructionForce.Verdict;
 
-/** The forces of the leaf on an obstruction that were measured since the last repair, by point. */
+/**
+ * The forces of the leaf on an obstruction that were measured since the last repair, by point, and
+ * those of before that were over a limit.
+ */
 public final class Forces {
   /** The proofs in which the leaf runs into something. */
   public static final Set<String> PROOFS = Set.of("reversal-closing", "reversal-opening");
 
-  private final List<Event.ForceTaken> taken;
+  /** How many points have to be measured in a proof. */
+  public static final int POINTS = Event.ForceTaken.GAPS.size() * Event.Height.values().length;
 
-  private Forces(List<Event.ForceTaken> taken) {
-    this.taken = taken;
+  /** Measurements between two repairs, oldest first; the last list is of what counts now. */
+  private final List<List<Event.ForceTaken>> spells;
+
+  private Forces(List<List<Event.ForceTaken>> spells) {
+    this.spells = spells;
   }
 
   public static Forces of(List<Entry> entries) {
-    List<Entry> valid = Entry.valid(entries);
-    long repaired =
-        valid.stream()
-            .filter(e -> e.event() instanceof Event.Repaired)
-            .mapToLong(Entry::number)
-            .max()
-            .orElse(0);
-    return new Forces(
-        valid.stream()
-            .filter(e -> e.number() > repaired && e.event() instanceof Event.ForceTaken)
-            .map(e -> (Event.ForceTaken) e.event())
-            .toList());
+    List<List<Event.ForceTaken>> spells = new ArrayList<>();
+    spells.add(new ArrayList<>());
+    for (Entry entry : Entry.valid(entries)) {
+      if (entry.event() instanceof Event.Repaired r && r.done()) {
+        spells.add(new ArrayList<>());
+      } else if (entry.event() instanceof Event.ForceTaken taken) {
+        spells.get(spells.size() - 1).add(taken);
+      }
+    }
+    return new Forces(spells);
+  }
+
+  /** The measurements since the last repair. */
+  public List<Event.ForceTaken> taken() {
+    return spells.get(spells.size() - 1);
   }
 
   public boolean isEmpty() {
-    return taken.isEmpty();
+    return spells.stream().allMatch(List::isEmpty);
   }
 
   /** A point of a proof with the forces measured there. */
-  public record Point(String proof, Event.Height height, ForcePoint force) {}
+  public record Point(String proof, Event.Height height, ForcePoint force) {
+    public boolean isAt(Point other) {
+      return place().equals(other.place());
+    }
 
-  /** The points in order of proof, gap and height. */
+    private List<Object> place() {
+      return List.of(proof, force.gap(), height);
+    }
+
+    public boolean isOver() {
+      return force.verdict() == Verdict.MISSED;
+    }
+  }
+
+  /** The points measured since the last repair, in order of proof, gap and height. */
   public List<Point> points() {
+    return points(taken());
+  }
+
+  public List<Point> points(String proof) {
+    return points().stream().filter(p -> p.proof().equals(proof)).toList();
+  }
+
+  private static List<Point> points(List<Event.ForceTaken> taken) {
     Map<List<Object>, List<Event.ForceTaken>> byPoint = new LinkedHashMap<>();
     taken.stream()
         .sorted(
@@ -73,18 +104,43 @@ public final class Forces {
             all.stream().flatMap(t -> t.left().stream()).max(Comparator.naturalOrder())));
   }
 
-  public List<Point> points(String proof) {
-    return points().stream().filter(p -> p.proof().equals(proof)).toList();
+  /** The points that were over a limit before a repair, oldest first. */
+  public List<Point> before() {
+    return spells.subList(0, spells.size() - 1).stream()
+        .flatMap(s -> points(s).stream())
+        .filter(Point::isOver)
+        .toList();
   }
 
-  /** Whether a proof cannot pass because one of its points is over a limit. */
+  /**
+   * The points of a proof that were over a limit before a repair and have not been measured again
+   * as often as is needed: nobody knows yet whether the repair helped.
+   */
+  public List<Point> owed(String proof) {
+    Map<String, Point> owed = new TreeMap<>();
+    for (List<Event.ForceTaken> spell : spells) {
+      for (Point point : points(spell)) {
+        if (point.isOver()) {
+          owed.put(point.place().toString(), point);
+        } else if (point.force().verdict() == Verdict.MET) {
+          owed.remove(point.place().toString());
+        }
+      }
+    }
+    return owed.values().stream()
+        .filter(p -> p.proof().equals(proof))
+        .filter(p -> points().stream().noneMatch(now -> now.isAt(p) && now.isOver()))
+        .toList();
+  }
+
+  /** Whether a proof cannot pass because a point is over a limit, or was and is to be measured. */
   public boolean forbid(String proof) {
-    return points(proof).stream().anyMatch(p -> p.force().verdict() == Verdict.MISSED);
+    return points(proof).stream().anyMatch(Point::isOver) || !owed(proof).isEmpty();
   }
 
-  /** The recorded curve with the greatest force. */
+  /** The recorded curve with the greatest force since the last repair. */
   public Optional<Event.ForceTaken> worstCurve() {
-    return taken.stream()
+    return taken().stream()
         .filter(t -> !t.curve().isEmpty())
         .max(Comparator.comparingDouble(Event.ForceTaken::peak));
   }

@@ -25,6 +25,8 @@ public sealed interface HandOverReason {
     R untold(Untold reason);
 
     R unproved(Unproved reason);
+
+    R unset(Unset reason);
   }
 
   <R> R accept(Visitor<R> visitor);
@@ -118,6 +120,14 @@ public sealed interface HandOverReason {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.unproved(this);
+    }
+  }
+
+  /** The gate passed its proofs, but these settings that a repair made necessary are to be done. */
+  record Unset(List<Repair> settings) implements HandOverReason {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.unset(this);
     }
   }
 }

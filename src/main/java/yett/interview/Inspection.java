@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Place;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
 import yett.rules.Conclusion.Finding;
 
 /** The state of an inspection: all its checks and their results. */
@@ -82,6 +84,20 @@ public final class Inspection {
   /** The result of one check or proof; empty if it is not part of the inspection. */
   public Optional<Result> result(String check) {
     return results.stream().filter(r -> r.check().id().equals(check)).findFirst();
+  }
+
+  /**
+   * What only an electrician may measure on the standing gate, if a new gate is about to be run
+   * without it for this check.
+   */
+  public List<Result> notBeforeRun(Check check) {
+    return kind != InspectionKind.COMMISSIONING || !check.id().equals(Proofs.STOP_BUTTON)
+        ? List.of()
+        : results(Verdict.OPEN).stream()
+            .filter(r -> r.check().who() == Role.ELECTRICIAN)
+            .filter(r -> !r.check().needs().contains(SetUp.GATE_RUNNING))
+            .filter(r -> !r.check().needs().contains(SetUp.ABLE_TO_RUN))
+            .toList();
   }
 
   private Result result(Check check, Place place) {

@@ -3,6 +3,7 @@ package yett.interview;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -60,8 +61,15 @@ final class InspectionItems {
         check.needs().stream()
             .filter(n -> base.setUps().containsKey(n) && !base.setUps().get(n).isCondition())
             .map(n -> base.setUps().get(n).name())
+            .map(InspectionItems::lower)
             .collect(Collectors.joining(", "));
-    return place.isPresent() || state.isEmpty() ? place(check).name() : state;
+    return place.isPresent() || state.isEmpty()
+        ? place(check).name()
+        : state.substring(0, 1).toUpperCase(Locale.ROOT) + state.substring(1);
+  }
+
+  private static String lower(String name) {
+    return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
   }
 
   private Optional<Place> near(Check check) {

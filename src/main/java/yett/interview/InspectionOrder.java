@@ -13,7 +13,8 @@ import yett.plan.Planner;
 /**
  * Orders the set-ups in which an inspection is made so that entering and leaving them takes the
  * least time; among equal orders, the one whose places come first on the walk. Proofs come after
- * all work inside the operator.
+ * all work inside the operator, and a new gate is not run before everything was seen and measured
+ * that can be while it stands.
  */
 final class InspectionOrder {
   /** Most stages that are ordered together; later ones on the walk wait. The cards have nine. */
@@ -27,9 +28,9 @@ final class InspectionOrder {
   /**
    * The set-ups that some checks need together.
    *
-   * @param last whether this stage comes after all that are not last
+   * @param rank all stages of a lower rank come before this one
    */
-  record Stage(List<String> needs, boolean last) {}
+  record Stage(List<String> needs, int rank) {}
 
   /**
    * @param stages in walking order
@@ -54,12 +55,14 @@ final class InspectionOrder {
 
   private List<Integer> open(int left) {
     List<Integer> open = new ArrayList<>();
-    boolean more = false;
+    int lowest = Integer.MAX_VALUE;
     for (int s = 0; s < Math.min(MOST, stages.size()); s++) {
-      more |= (left & 1 << s) != 0 && !stages.get(s).last();
+      if ((left & 1 << s) != 0) {
+        lowest = Math.min(lowest, stages.get(s).rank());
+      }
     }
     for (int s = 0; s < Math.min(MOST, stages.size()); s++) {
-      if ((left & 1 << s) != 0 && !(more && stages.get(s).last())) {
+      if ((left & 1 << s) != 0 && stages.get(s).rank() == lowest) {
         open.add(s);
       }
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import yett.knowledge.Check;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Place;
 import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
@@ -98,7 +99,7 @@ final class InspectionSteps {
   private List<Check> nearest(Map<Key, List<Check>> stages) {
     List<InspectionOrder.Stage> all =
         stages.entrySet().stream()
-            .map(e -> new InspectionOrder.Stage(needs(e.getValue()), e.getKey().last()))
+            .map(e -> new InspectionOrder.Stage(needs(e.getValue()), e.getKey().rank()))
             .toList();
     int next = new InspectionOrder(present.base, planner, all).next(present.state.work().setUps());
     return List.copyOf(stages.values()).get(next);
@@ -122,17 +123,38 @@ final class InspectionSteps {
    * Checks with one key are made together.
    *
    * @param entered set-ups in force, without conditions
-   * @param last whether the check shows the gate as its users have it, so comes after all work
-   *     inside
+   * @param rank checks of a lower rank come first
    */
-  private record Key(Set<String> entered, boolean last) {}
+  private record Key(Set<String> entered, int rank) {}
+
+  private static final int STANDING = 0;
+  private static final int FIRST_RUN = 1;
+  private static final int RUNNING_INSIDE = 2;
+
+  /** The check shows the gate as its users have it, so it comes after all work inside. */
+  private static final int LAST = 3;
 
   private Key key(Check check) {
     Set<String> entered = new HashSet<>(needs(check));
     entered.removeIf(n -> present.base.setUps().get(n).isCondition());
     boolean running = entered.equals(Set.of(SetUp.GATE_RUNNING));
     boolean proof = check.kind() == Check.Kind.PROOF;
-    return new Key(entered, running || proof && entered.isEmpty());
+    return new Key(
+        entered, running || proof && entered.isEmpty() ? lastOrFirst(check) : inside(entered));
+  }
+
+  /** A new gate is first run to see that it stops and that it opens the right way. */
+  private int lastOrFirst(Check check) {
+    return isNew() && Proofs.FIRST_RUN.contains(check.id()) ? FIRST_RUN : LAST;
+  }
+
+  private int inside(Set<String> entered) {
+    boolean runs = entered.contains(SetUp.GATE_RUNNING) || entered.contains(SetUp.ABLE_TO_RUN);
+    return isNew() && runs ? RUNNING_INSIDE : STANDING;
+  }
+
+  private boolean isNew() {
+    return present.state.inspection().equals(Optional.of(InspectionKind.COMMISSIONING));
   }
 
   /**

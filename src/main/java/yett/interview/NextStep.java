@@ -159,6 +159,7 @@ final class NextStep {
       return failed
           .repair()
           .or(() -> calls.cannotTell() ? Optional.of(untold()) : Optional.empty())
+          .or(() -> calls.lookFirst(work, steps))
           .or(() -> calls.helpFirst(work, steps))
           .or(() -> work.best(false))
           .or(() -> present.isCall() ? calls.shortenVisit(work) : narrowed(work))

@@ -51,7 +51,8 @@ public record NotExcluded(List<Check> untold, boolean unasked) {
       words.add("dangers not ruled out: the list was not finished");
     }
     if (untold.size() > NAMED) {
-      words.add(untold.size() + " kinds of danger not ruled out: nobody could tell");
+      int kinds = untold.stream().mapToInt(c -> c.outcomes().size() - 1).sum(); // as on the list
+      words.add(kinds + " kinds of danger not ruled out: nobody could tell");
     } else {
       untold.forEach(c -> words.add("not ruled out: " + outcomes(c)));
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
+import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
@@ -21,6 +22,9 @@ record Proofs(
     Present present, List<Check> proofs, Planner planner, SetUpSteps steps, CallPolicy calls) {
   /** Whoever watches a run relies on the stop button, so it is proved before other runs. */
   static final String STOP_BUTTON = "stop-button-works";
+
+  /** What a new gate is run for before all else. */
+  static final Set<String> FIRST_RUN = Set.of(STOP_BUTTON, "opens-which-way");
 
   Step step() {
     List<Check> open = new ArrayList<>();
@@ -75,6 +79,12 @@ record Proofs(
     if (open.isEmpty() && !stops.isEmpty()) { // no proof showed that the danger is over
       return steps.leftOutOfUse(
           new Step.HandOver(Ending.OUT_OF_SERVICE, new HandOverReason.Stopped(stops)));
+    }
+    List<Repair> unset =
+        present.isCall() ? List.of() : Settings.due(present.judgement, present.base);
+    if (open.isEmpty() && !unset.isEmpty()) { // a leaf with a force nobody set may hurt
+      return steps.leftOutOfUse(
+          new Step.HandOver(Ending.OUT_OF_SERVICE, new HandOverReason.Unset(unset)));
     }
     if (open.isEmpty()) {
       return steps.backInUse(Ending.proved(present.repairs()));

@@ -1,5 +1,6 @@
 package yett.interview;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -82,7 +83,7 @@ public final class Sense {
         doubt(closed && !beside && !again, "the case was closed before it");
         doubt(again && !closed, "the case was not closed before it");
         closed &= !again;
-        event.accept(new Look(entry.by())).run();
+        event.accept(new Look(entry.by(), entry.at())).run();
         if (event instanceof Event.Closed c) {
           closed = true;
           if (doubts.isEmpty()) {
@@ -102,9 +103,11 @@ public final class Sense {
     /** Checks one event. */
     private final class Look implements Event.Visitor<Runnable> {
       private final Role by;
+      private final Instant entered;
 
-      Look(Role by) {
+      Look(Role by, Instant entered) {
         this.by = by;
+        this.entered = entered;
       }
 
       @Override
@@ -163,7 +166,14 @@ public final class Sense {
 
       @Override
       public Runnable answered(Event.Answered event) {
-        return () -> answer(event.check(), event.answer(), by);
+        return () -> {
+          // Whoever begins a case from an inspection takes over what an electrician measured there.
+          Role gave = event.taken().isPresent() ? Role.ELECTRICIAN : by;
+          answer(event.check(), event.answer(), gave);
+          doubt(
+              event.taken().filter(t -> t.isAfter(entered)).isPresent(),
+              "it was given before it was taken");
+        };
       }
 
       @Override
@@ -364,7 +374,8 @@ public final class Sense {
     }
 
     private void closing(Ending ending, List<Entry> before) {
-      if (!ending.isProved() && ending != Ending.SOLVED) {
+      if (!ending.isProved() && ending != Ending.SOLVED
+          || ending == Ending.INSPECTED && FromPaper.is(before)) {
         return;
       }
       CaseState state = CaseState.of(before);

@@ -110,7 +110,8 @@ public final class Trends {
                     .reading()
                     .flatMap(
                         r ->
-                            at(a.event())
+                            a.taken()
+                                .or(() -> at(a.event()))
                                 .map(when -> new Trend.Point(years(baseline, when), r.value()))))
         .ifPresent(points::add);
     return List.copyOf(points);

@@ -57,6 +57,13 @@ final class CrossCheck {
         .pressing()
         .values()
         .forEach(p -> known("pressing", p.id(), "if-said", p.ifSaid(), complaints));
+    Set<String> looks = new TreeSet<>();
+    base.checks().values().stream()
+        .filter(c -> c.kind() == Check.Kind.CHECK && c.who() == Role.CALLER)
+        .forEach(c -> looks.add(c.id()));
+    base.telephone()
+        .lookFirst()
+        .forEach((id, check) -> known("complaint", id, "look-first", List.of(check), looks));
     if (problems.isEmpty()) { // else it may follow from an unreadable danger
       base.telephone()
           .spoken()

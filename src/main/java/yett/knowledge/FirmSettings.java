@@ -38,6 +38,18 @@ public record FirmSettings(
    * @throws KnowledgeException with every error
    */
   public static FirmSettings read(String file, String text) {
+    return read(file, text, true);
+  }
+
+  /**
+   * The same for work at a gate, which an error in the letterhead does not stop: it shows when
+   * something is printed.
+   */
+  public static FirmSettings forWork(String file, String text) {
+    return read(file, text, false);
+  }
+
+  private static FirmSettings read(String file, String text, boolean prints) {
     List<Problem> problems = new ArrayList<>();
     List<CardFile.Document> documents = CardFile.read(file, text, problems);
     Map<MainsPart, Role> parts = new EnumMap<>(MainsPart.class);
@@ -58,14 +70,18 @@ public record FirmSettings(
               Names.advice(word, MainsPart.words()));
         }
       }
+      int others = problems.size();
       Fields firm = inner(fields, "firm", document, problems);
       letterhead = Letterhead.read(fields, firm);
       firm.finish();
+      if (!prints) {
+        problems.subList(others, problems.size()).clear();
+      }
       inspectEvery = (int) fields.number("inspect-every", YEAR, 1, 120);
       fields.finish();
     }
     if (!problems.isEmpty()) {
-      throw new KnowledgeException(problems);
+      throw new KnowledgeException(problems, "the settings of the firm");
     }
     return new FirmSettings(Map.copyOf(parts), letterhead, inspectEvery);
   }

@@ -8,10 +8,19 @@ public final class KnowledgeException extends RuntimeException {
   private final transient List<Problem> problems;
 
   public KnowledgeException(List<Problem> problems) {
+    this(problems, "the rule base");
+  }
+
+  /**
+   * @param what has the problems, if it is not the rule base
+   */
+  KnowledgeException(List<Problem> problems, String what) {
     super(
         problems.size()
             + (problems.size() == 1 ? " problem" : " problems")
-            + " in the rule base:\n"
+            + " in "
+            + what
+            + ":\n"
             + problems.stream().map(Problem::toString).collect(Collectors.joining("\n")));
     this.problems = List.copyOf(problems);
   }

@@ -135,6 +135,18 @@ public record Measures(
   }
 
   /**
+   * A reading as it was typed, followed by its value in this person's units if it was typed in
+   * others. The text of a case from another casebook may be anything.
+   */
+  public String asTold(String stored, double value) {
+    try {
+      return told(stored).replace('\u00a0', ' ');
+    } catch (ReadingException e) {
+      return showRounded(value);
+    }
+  }
+
+  /**
    * A reading as it was typed if that was in this person's units, otherwise its value in them. The
    * text of a case from another casebook may be anything.
    */

@@ -1,5 +1,7 @@
 package yett.knowledge;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,17 +34,21 @@ public record Stop(
    * The deeds that another danger may rule out: moving, unlocking or releasing the leaf by hand, to
    * free somebody whom it caught or for any other reason; staying at the gate; switching it off, or
    * giving it its power back; closing the road to it; going on to look for the fault with the
-   * caller.
+   * caller; calling for help.
    */
   public static final List<String> DEEDS =
-      List.of("free-by-hand", "by-hand", "stay", "switch", POWER, "close-road", "look-on");
+      List.of("free-by-hand", "by-hand", "stay", "switch", POWER, "close-road", "look-on", "call");
 
   /**
    * One thing to do at once.
    *
    * @param deed one of {@link #DEEDS}; empty if no other danger rules it out
    */
-  public record Line(String text, Optional<String> deed) {}
+  public record Line(String text, Optional<String> deed) {
+    private boolean switchesOff() {
+      return deed.equals(Optional.of("switch"));
+    }
+  }
 
   /** What this role does at once, in order, if there is no other danger. */
   public List<String> now(Role role) {
@@ -56,10 +62,34 @@ public record Stop(
    * @param withheld deeds that another danger rules out
    */
   public List<String> now(Role role, Set<String> withheld) {
-    return lines(role).stream()
-        .filter(l -> l.deed().filter(withheld::contains).isEmpty())
-        .map(Line::text)
-        .toList();
+    return said(role, withheld).stream().map(Line::text).toList();
+  }
+
+  /**
+   * What this role does at once about several dangers, in one list: each line once, and one to
+   * switch the gate off, the one that says most about how.
+   *
+   * @param stops the gravest first
+   */
+  public static List<String> now(List<Stop> stops, Role role, Set<String> withheld) {
+    List<Line> all =
+        stops.stream().flatMap(s -> s.said(role, withheld).stream()).distinct().toList();
+    Optional<Line> off =
+        all.stream()
+            .filter(Line::switchesOff)
+            .max(Comparator.comparingInt((Line l) -> l.text().length()));
+    List<String> now = new ArrayList<>();
+    for (Line line : all) {
+      String text = line.switchesOff() ? off.orElse(line).text() : line.text();
+      if (!now.contains(text)) {
+        now.add(text);
+      }
+    }
+    return List.copyOf(now);
+  }
+
+  private List<Line> said(Role role, Set<String> withheld) {
+    return lines(role).stream().filter(l -> l.deed().filter(withheld::contains).isEmpty()).toList();
   }
 
   private List<Line> lines(Role role) {

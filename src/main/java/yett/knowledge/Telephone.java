@@ -10,6 +10,8 @@ import java.util.Map;
  * @param pressing what makes a visit urgent, in the order of asking
  * @param watch repair to what its user should watch for afterwards
  * @param untilThen complaint to how the gate is left until somebody comes
+ * @param lookFirst complaint to the check that a caller is asked first, because it tells how
+ *     dangerous the gate is as it stands
  * @param desk stop to what the desk does while the caller makes the gate safe
  * @param cautions caution to its text in everyday words; missing if it has none
  */
@@ -18,12 +20,13 @@ public record Telephone(
     Map<String, Pressing> pressing,
     Map<String, List<String>> watch,
     Map<String, List<String>> untilThen,
+    Map<String, String> lookFirst,
     Map<String, List<String>> desk,
     Map<String, String> cautions) {
 
   /** No contents. */
   public static final Telephone NONE =
-      new Telephone(Spoken.NONE, Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+      new Telephone(Spoken.NONE, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
   /**
    * The id of the question whose first outcome says that the gate works again, which ends a call.
@@ -37,11 +40,15 @@ public record Telephone(
   /**
    * The matters to ask about that may make a visit urgent.
    *
-   * @param complaints ids of the complaints made
+   * @param complaints ids of the complaints made; all matters count if nobody can say which
    */
   public List<Pressing> pressing(List<String> complaints) {
     return pressing.values().stream()
-        .filter(p -> p.ifSaid().isEmpty() || p.ifSaid().stream().anyMatch(complaints::contains))
+        .filter(
+            p ->
+                complaints.isEmpty()
+                    || p.ifSaid().isEmpty()
+                    || p.ifSaid().stream().anyMatch(complaints::contains))
         .toList();
   }
 }

@@ -16,6 +16,7 @@ final class TelephoneReader {
   private final Map<String, Pressing> pressing = new LinkedHashMap<>();
   private final Map<String, List<String>> watch = new LinkedHashMap<>();
   private final Map<String, List<String>> untilThen = new LinkedHashMap<>();
+  private final Map<String, String> lookFirst = new LinkedHashMap<>();
   private final Map<String, List<String>> desk = new LinkedHashMap<>();
   private final Map<String, String> cautions = new LinkedHashMap<>();
 
@@ -23,7 +24,13 @@ final class TelephoneReader {
   void card(String kind, String id, Fields fields) {
     spoken.card(kind, id, fields);
     switch (kind) {
-      case "complaint" -> untilThen.putIfAbsent(id, fields.texts("until-then"));
+      case "complaint" -> {
+        untilThen.putIfAbsent(id, fields.texts("until-then"));
+        String first = fields.text("look-first", "");
+        if (!first.isEmpty()) {
+          lookFirst.putIfAbsent(id, first);
+        }
+      }
       case "repair" -> watch.putIfAbsent(id, fields.texts("watch"));
       case "stop" -> desk.putIfAbsent(id, fields.texts("desk"));
       case "caution" -> cautions.putIfAbsent(id, fields.text("lay", ""));
@@ -38,6 +45,7 @@ final class TelephoneReader {
         Collections.unmodifiableMap(pressing),
         Collections.unmodifiableMap(watch),
         Collections.unmodifiableMap(untilThen),
+        Collections.unmodifiableMap(lookFirst),
         Collections.unmodifiableMap(desk),
         Collections.unmodifiableMap(cautions));
   }

@@ -49,7 +49,7 @@ public record VanStock(List<Item> items) {
       fields.finish();
     }
     if (!problems.isEmpty()) {
-      throw new KnowledgeException(problems);
+      throw new KnowledgeException(problems, "the list of the van");
     }
     return new VanStock(items);
   }

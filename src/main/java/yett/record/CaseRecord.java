@@ -89,10 +89,7 @@ public final class CaseRecord {
       new CheckLines(base, words, moment, page).write();
       new WorkLines(base, words, moment, page, Entry.valid(moment.entries())).write();
       page.list(
-          "Force on an obstruction (EN 12453)",
-          Forces.of(moment.entries()).points().stream()
-              .map(p -> Wording.spaced(p.proof()) + ", " + ForceWords.line(p))
-              .toList());
+          "Force on an obstruction (EN 12453)", ForceWords.lines(Forces.of(moment.entries())));
       open();
       page.list(
           "Remarks",

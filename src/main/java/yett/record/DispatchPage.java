@@ -7,6 +7,7 @@ import java.util.Optional;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.DispatchSheet.Cover;
 import yett.interview.Chance;
+import yett.interview.Event;
 import yett.wording.CallWords;
 import yett.wording.Wording;
 
@@ -24,6 +25,7 @@ public final class DispatchPage {
 
   private static final int CAUSES = 4;
   private static final int SAID = 4;
+  private static final int NOTES = 3;
 
   private static final List<String> UNTOLD = List.of("could not tell", "could not get there");
 
@@ -75,6 +77,7 @@ public final class DispatchPage {
     who();
     List<String> dangers = new ArrayList<>(sheet.dangers());
     sheet.notExcluded().forEach(n -> dangers.add(Wording.capital(n)));
+    sheet.notes().stream().filter(DispatchPage::isForced).map(Shortened::cut).forEach(dangers::add);
     page.list("Danger", dangers);
     page.list("What was said", Shortened.some(said(), SAID));
     List<String> believed =
@@ -86,12 +89,12 @@ public final class DispatchPage {
     if (sheet.diagnosed() && sheet.somebodyGoes()) {
       bring();
     }
-    page.list("Answers on the telephone", Shortened.some(asked(), detail));
+    page.list("Answers on the telephone", Shortened.some(asked(), Math.max(1, detail)));
     if (sheet.somebodyGoes()) {
       page.list(
           "Cautions (each step says what to do)",
           sheet.cautions().stream().map(DispatchPage::hazard).toList());
-      page.list("How the gate is left until somebody comes", sheet.untilThen());
+      page.list("What the caller was told, until somebody comes", sheet.untilThen());
     }
   }
 
@@ -111,12 +114,14 @@ public final class DispatchPage {
         .ifPresent(
             s ->
                 who.add(
-                    "Sent: "
+                    (sheet.somebodyGoes() ? "Sent: " : "Sent before, to be called off: ")
                         + s
                         + call.due()
                             .map(d -> ", there by " + CallWords.when(Instant.parse(d)))
                             .orElse("")));
     sheet.minutesOnSite().filter(m -> sheet.somebodyGoes()).ifPresent(m -> who.add(onSite(m)));
+    Shortened.some(sheet.notes().stream().filter(n -> !isForced(n)).toList(), NOTES)
+        .forEach(n -> who.add("Note: " + Shortened.cut(n)));
     who.forEach(page::item);
   }
 
@@ -138,6 +143,10 @@ public final class DispatchPage {
     return sheet.asked().stream().filter(a -> !a.check().startsWith("danger-")).toList();
   }
 
+  private static boolean isForced(String note) {
+    return note.startsWith(Event.Noted.FORCED);
+  }
+
   private List<String> said() {
     List<String> said = new ArrayList<>();
     sheet.said().forEach(s -> said.add("\"" + Shortened.cut(s) + "\""));
@@ -157,7 +166,6 @@ public final class DispatchPage {
 
   private List<String> asked() {
     List<String> asked = new ArrayList<>();
-    sheet.notes().forEach(n -> asked.add("Note: " + n));
     List<DispatchSheet.Asked> looks = looks();
     looks.stream()
         .filter(a -> !UNTOLD.contains(a.answer()))

@@ -11,7 +11,6 @@ import yett.interview.Verdict;
 import yett.knowledge.RuleBase;
 import yett.wording.ForceWords;
 import yett.wording.InspectionWords;
-import yett.wording.Wording;
 
 /** Writes the sheet of an inspection as Markdown, to be signed and filed. */
 public final class InspectionSheet {
@@ -41,11 +40,7 @@ public final class InspectionSheet {
     page.list(InspectionWords.AHEAD, words.ahead(inspection));
     page.list("Measured", inspection.measured().stream().map(this::measured).toList());
     page.list("Safety tests", inspection.proofs().stream().map(this::proof).toList());
-    page.list(
-        "Force on an obstruction (EN 12453)",
-        Forces.of(moment.entries()).points().stream()
-            .map(p -> Wording.spaced(p.proof()) + ", " + ForceWords.line(p))
-            .toList());
+    page.list("Force on an obstruction (EN 12453)", ForceWords.lines(Forces.of(moment.entries())));
     page.list("Looked at, in order", words.passedLooks(inspection));
     page.list("Not inspected", words.notInspected(inspection));
     page.heading("Signed");

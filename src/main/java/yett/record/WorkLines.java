@@ -78,7 +78,8 @@ final class WorkLines {
   private void proofs() {
     List<String> lines = new ArrayList<>();
     for (Answered a : moment.state().answers()) {
-      if (words.isProof(a.check())) {
+      boolean counts = moment.state().latest(a.check()).filter(a::equals).isPresent();
+      if (words.isProof(a.check()) && (counts || a.answer().is(Check.FAIL))) {
         String result =
             a.answer()
                 .map(
@@ -86,8 +87,10 @@ final class WorkLines {
                     r -> "OPEN: ",
                     () -> "OPEN: ",
                     () -> "OPEN: ");
+        String earlier = counts ? "" : "Before, ";
         lines.add(
-            result
+            earlier
+                + result
                 + words.ask(a.check())
                 + " "
                 + words.answer(a.check(), a.answer())

@@ -25,8 +25,7 @@ public final class DangerSayings {
   private static final int MOST = 3;
 
   /** Who says that it works again tells of no danger by the same words. */
-  private static final Thing AS_USUAL =
-      new Thing(Thing.Kind.OUTCOME, Telephone.WORKS_AGAIN, "as-usual");
+  static final Thing AS_USUAL = new Thing(Thing.Kind.OUTCOME, Telephone.WORKS_AGAIN, "as-usual");
 
   private final Hearing hearing;
 

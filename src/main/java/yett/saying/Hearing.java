@@ -19,6 +19,9 @@ public final class Hearing {
   /** What the words count alone: names and headwords mean little as sentences. */
   private static final double NAMED = 0.5;
 
+  /** How well a danger fits at least that is told in plain words. */
+  private static final double PLAIN = 0.6;
+
   private final RuleBase base;
   private final Map<String, Thing> byKey = new HashMap<>();
   private final Phrases phrases;
@@ -121,8 +124,23 @@ public final class Hearing {
     return thing.kind() == Thing.Kind.DANGER ? 0 : NAMED;
   }
 
-  /** How well things fit a clause, 0 to 1; those that do not fit at all are not among them. */
+  /**
+   * How well things fit a clause, 0 to 1; those that do not fit at all are not among them. A danger
+   * that is told in plain words fits at least as well as all else.
+   */
   Map<Thing, Double> fits(String clause) {
+    Map<Thing, Double> fits = byWordsAndMeaning(clause);
+    double most = fits.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    if (Tripped.again(clause)) {
+      fits.remove(DangerSayings.AS_USUAL);
+    }
+    PlainDanger.in(clause).stream()
+        .filter(d -> byKey.containsKey(d.key()))
+        .forEach(d -> fits.put(d, Math.max(PLAIN, most)));
+    return fits;
+  }
+
+  private Map<Thing, Double> byWordsAndMeaning(String clause) {
     Map<Thing, Double> byWords = new HashMap<>();
     phrases.fits(clause).forEach((key, fit) -> byWords.merge(byKey.get(key), fit, Math::max));
     if (meanings.isEmpty()) {

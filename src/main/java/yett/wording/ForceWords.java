@@ -1,7 +1,12 @@
 package yett.wording;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import yett.calculation.ForcePoint;
 import yett.calculation.ObstructionForce;
+import yett.calculation.ObstructionForce.Verdict;
 import yett.interview.Forces;
 
 /** Says what was measured of the force on an obstruction. */
@@ -34,8 +39,67 @@ public final class ForceWords {
     return switch (force.verdict()) {
       case MET -> "within the limits";
       case MISSED -> "over the limits";
-      case OPEN -> "measured " + force.times() + " of " + ForcePoint.TIMES + " times";
+      case OPEN -> times(force);
     };
+  }
+
+  private static String times(ForcePoint force) {
+    return "measured " + force.times() + " of " + ForcePoint.TIMES + " times";
+  }
+
+  /** The verdict, and how often it was measured if that was not often enough. */
+  public static String judged(ForcePoint force) {
+    boolean few = force.verdict() == Verdict.MISSED && force.times() < ForcePoint.TIMES;
+    return verdict(force) + (few ? ", " + times(force) : "");
+  }
+
+  /** The way of the leaf in a proof: closing or opening. */
+  public static String way(String proof) {
+    return Wording.spaced(proof).replace("reversal ", "");
+  }
+
+  /** Every point, what was over a limit before a repair, and how many points nobody measured. */
+  public static List<String> lines(Forces forces) {
+    List<String> lines = new ArrayList<>();
+    forces
+        .before()
+        .forEach(p -> lines.add("Before the repair: " + way(p.proof()) + ", " + line(p)));
+    forces.points().forEach(p -> lines.add(Wording.spaced(p.proof()) + ", " + line(p)));
+    lines.addAll(gaps(forces));
+    return lines;
+  }
+
+  /** What is missing: points to be measured again, and how many were not measured at all. */
+  public static List<String> gaps(Forces forces) {
+    List<String> gaps = new ArrayList<>();
+    for (String proof : Forces.PROOFS.stream().sorted().toList()) {
+      forces
+          .owed(proof)
+          .forEach(p -> gaps.add("Still to be measured again: " + way(proof) + ", " + place(p)));
+      int made = forces.points(proof).size();
+      if (made > 0 && made < Forces.POINTS) {
+        gaps.add(
+            Wording.capital(way(proof))
+                + ": measured at "
+                + made
+                + " of "
+                + Forces.POINTS
+                + " points");
+      }
+    }
+    return gaps;
+  }
+
+  /** The points of a proof that are over a limit; empty if none is. */
+  public static Optional<String> over(Forces forces, String proof) {
+    String points =
+        forces.points(proof).stream()
+            .filter(Forces.Point::isOver)
+            .map(ForceWords::line)
+            .collect(Collectors.joining("; "));
+    return points.isEmpty()
+        ? Optional.empty()
+        : Optional.of("the measured force is over its limit: " + points);
   }
 
   /** The force that remained later on. */
@@ -58,6 +122,6 @@ public final class ForceWords {
         + " allowed)"
         + force.left().map(n -> ", " + left(n)).orElse("")
         + ": "
-        + verdict(force);
+        + judged(force);
   }
 }

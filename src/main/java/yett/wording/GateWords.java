@@ -12,6 +12,8 @@ import yett.knowledge.SiteQuestion;
 /** Describes a gate in one line, by what tells it from the others of an estate. */
 public final class GateWords {
   private static final String MAINS = "mains";
+  private static final String SUPPLY = "supply";
+  private static final String VOLTS = "supply-volts";
 
   /** Site questions whose answers tell one gate of an estate from another. */
   private static final List<String> TELLING =
@@ -39,6 +41,9 @@ public final class GateWords {
   public String usualLine(Map<String, String> told) {
     Map<String, String> rest = new HashMap<>(new SiteFacts(base).answers(told));
     rest.keySet().removeAll(told.keySet());
+    if (told.containsKey(VOLTS)) { // whoever gives the voltage of the mains knows that it has one
+      rest.remove(SUPPLY);
+    }
     return words(rest);
   }
 
@@ -47,12 +52,13 @@ public final class GateWords {
     given(site, "opening").ifPresent(w -> words.add(w + " opening"));
     given(site, "support").ifPresent(w -> words.add(w.equals("track") ? "on a track" : w));
     given(site, "leaf-mass").ifPresent(words::add);
-    given(site, "supply")
+    given(site, SUPPLY)
+        .or(() -> given(site, VOLTS).map(v -> MAINS))
         .ifPresent(
             w ->
                 words.add(
                     w.equals(MAINS)
-                        ? w + given(site, "supply-volts").map(v -> " " + v + " V").orElse("")
+                        ? w + given(site, VOLTS).map(v -> " " + v + " V").orElse("")
                         : w));
     return String.join(", ", words);
   }

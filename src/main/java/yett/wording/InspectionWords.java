@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.interview.Event;
+import yett.interview.Forces;
 import yett.interview.Inspection;
 import yett.interview.Interview;
 import yett.interview.Moment;
@@ -46,6 +47,17 @@ public final class InspectionWords {
 
   /** What was read or seen; empty if nobody could tell. */
   public String found(Inspection.Result result) {
+    return forceOver(result).or(() -> told(result)).orElse("not made");
+  }
+
+  /** A proof that failed by the meter failed for its force, even if the leaf reversed. */
+  private Optional<String> forceOver(Inspection.Result result) {
+    return Optional.of(result)
+        .filter(r -> r.verdict() == Verdict.FAIL && Forces.PROOFS.contains(r.check().id()))
+        .flatMap(r -> ForceWords.over(Forces.of(moment.entries()), r.check().id()));
+  }
+
+  private Optional<String> told(Inspection.Result result) {
     return result
         .answer()
         .map(
@@ -57,11 +69,10 @@ public final class InspectionWords {
                             result
                                 .check()
                                 .measures()
-                                .map(m -> m.show(read.value()))
+                                .map(m -> m.asTold(read.typed(), read.value()))
                                 .orElse(read.typed()),
                         () -> "could not tell",
-                        () -> "not made"))
-        .orElse("not made");
+                        () -> "not made"));
   }
 
   private static String seen(Check check, String outcome) {
@@ -181,8 +192,8 @@ public final class InspectionWords {
     return result.check().name()
         + ": "
         + line(result)
-        + ". See to it "
-        + urgency(result)
+        + ". "
+        + seeToIt(result)
         + whatToDo(result).map(w -> "; " + w).orElse("")
         + ".";
   }
@@ -248,6 +259,12 @@ public final class InspectionWords {
           : "soon; until then check it at every visit";
     }
     return "by the next service";
+  }
+
+  /** What is asked of the owner. What is in order has only words to it: it may be dealt with. */
+  public static String seeToIt(Inspection.Result result) {
+    boolean inOrder = result.outcome().map(o -> result.check().indexOf(o) == 0).orElse(false);
+    return inOrder ? "Look at it again at the next service" : "See to it " + urgency(result);
   }
 
   private static String lower(String name) {

@@ -6,6 +6,7 @@ import yett.interview.HandOverReason;
 import yett.interview.Occasion;
 import yett.interview.Purpose;
 import yett.knowledge.Check;
+import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.Stop;
@@ -141,6 +142,12 @@ public final class StepWords {
     public String unproved(HandOverReason.Unproved reason) {
       return "proofs still to pass: "
           + reason.proofs().stream().map(Check::ask).collect(Collectors.joining(" "));
+    }
+
+    @Override
+    public String unset(HandOverReason.Unset reason) {
+      return "still to set, before anybody uses the gate: "
+          + reason.settings().stream().map(Repair::name).collect(Collectors.joining("; "));
     }
   }
 }

@@ -45,6 +45,16 @@ class PagesTest {
   }
 
   @Test
+  void a_line_before_a_list_goes_with_it() {
+    Block told = Block.paragraph("Read out. This holds until somebody comes:");
+    List<List<Block>> all =
+        pages.of(
+            List.of(Block.heading("Emergency"), list(5), Block.paragraph("Fire."), told, list(15)));
+    assertThat(all).hasSize(2);
+    assertThat(all.get(1)).containsExactly(Block.heading("Emergency"), told, list(15));
+  }
+
+  @Test
   void a_page_stands_under_the_heading_that_its_text_belongs_to() {
     List<List<Block>> all =
         pages.of(

@@ -123,6 +123,49 @@ class BaselinesTest {
   }
 
   @Test
+  void a_commissioning_that_failed_gives_the_baselines_once_a_case_proved_the_gate() {
+    visit(
+        "2025-03-04",
+        Optional.of(InspectionKind.COMMISSIONING),
+        List.of(read("chain-sag", "66 mm", 66), read("running-current", "4.2 A", 4.2)),
+        Ending.OUT_OF_SERVICE);
+    assertThat(baselines()).as("not proved yet").containsEntry("chain-sag", 62.0);
+    Instant then = Instant.parse("2025-03-04T09:30:00Z");
+    visit(
+        "2025-03-05",
+        Optional.empty(),
+        List.of(
+            new Event.Answered("chain-sag", new Answer.Read("66 mm", 66), Optional.of(then)),
+            done("set-speed"),
+            read("chain-sag", "66 mm", 66)),
+        Ending.REPAIRED);
+    assertThat(baselines())
+        .as("set-speed changes the current")
+        .containsEntry("chain-sag", 66.0)
+        .doesNotContainKeys("running-current", "push-force");
+    assertThat(
+            new Baselines(casebook, Shipped.QUICK)
+                .of(GATE).stream()
+                    .filter(e -> e.check().equals("chain-sag") && e.baseline())
+                    .map(Earlier::at))
+        .containsExactly(Instant.parse("2025-03-04T09:00:00Z"));
+  }
+
+  @Test
+  void what_a_case_took_over_from_an_inspection_is_not_read_twice() {
+    Instant then = Instant.parse("2024-03-04T09:00:00Z");
+    visit(
+        "2025-03-05",
+        Optional.empty(),
+        List.of(new Event.Answered("chain-sag", new Answer.Read("62 mm", 62), Optional.of(then))),
+        Ending.HANDED_OVER);
+    assertThat(
+            new Baselines(casebook, Shipped.QUICK)
+                .of(GATE).stream().filter(e -> e.check().equals("chain-sag")).map(Earlier::at))
+        .allMatch(then::equals);
+  }
+
+  @Test
   void new_batteries_end_what_the_old_ones_gave_and_leave_the_chain_alone() {
     visit("2025-03-04", Optional.empty(), List.of(done("replace-batteries")), Ending.REPAIRED);
     assertThat(baselines()).containsOnlyKeys("chain-sag", "push-force", "running-current");

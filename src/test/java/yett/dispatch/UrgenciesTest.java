@@ -7,6 +7,8 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import yett.knowledge.Pressing;
 import yett.knowledge.Pressing.Urgency;
 
@@ -53,7 +55,7 @@ class UrgenciesTest {
             Urgencies.of(
                     List.of(),
                     List.of(OPEN),
-                    "nothing at the site makes it urgent",
+                    Urgencies.Quiet.NOTHING_URGENT,
                     late,
                     ZoneId.of("Pacific/Auckland"))
                 .level())
@@ -67,15 +69,24 @@ class UrgenciesTest {
             Urgencies.of(
                 List.of("Somebody is trapped"),
                 List.of(),
-                "nothing at the site makes it urgent",
+                Urgencies.Quiet.NOTHING_URGENT,
                 TUESDAY,
                 ZoneOffset.UTC))
         .isEqualTo(new DispatchSheet.Urgency("at once", List.of("Somebody is trapped")));
   }
 
+  /**
+   * What nobody asked or could say may be urgent: it does not sort behind what is known not to be.
+   */
+  @ParameterizedTest
+  @EnumSource(names = {"UNASKED", "UNTOLD"})
+  void an_urgency_that_is_not_known_does_not_wait(Urgencies.Quiet quiet) {
+    assertThat(Urgencies.of(List.of(), List.of(), quiet, TUESDAY, ZoneOffset.UTC).level())
+        .isEqualTo("today");
+  }
+
   private static DispatchSheet.Urgency of(List<Pressing> pressing, Instant at) {
-    return Urgencies.of(
-        List.of(), pressing, "nothing at the site makes it urgent", at, ZoneOffset.UTC);
+    return Urgencies.of(List.of(), pressing, Urgencies.Quiet.NOTHING_URGENT, at, ZoneOffset.UTC);
   }
 
   private static Pressing pressing(String said, Urgency urgency, Urgency weekend) {

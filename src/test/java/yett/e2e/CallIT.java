@@ -81,7 +81,7 @@ class CallIT {
             cases people 1 --caller "Ina Teal" --phone "555 0107"
             dispatch 1
             cases find somtimes
-            cases forget --person "ina teal"
+            cases forget --open --person "ina teal"
             cases people 1
             cases find somtimes
             quit

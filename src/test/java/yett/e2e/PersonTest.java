@@ -59,7 +59,13 @@ class PersonTest {
     run("", "calls", "note", "1", "told Ina to stay back, on 5550107");
     run("", "calls", "note", "1", "told the inagent man to stay back");
 
-    Pipe.Result forgotten = run("", "cases", "forget", "--person", "ina teal");
+    Pipe.Result refused = run("", "cases", "forget", "--person", "ina teal");
+    assertThat(refused.stderr()).contains("Nothing was forgotten. Still open: case 2026-0001");
+    assertThat(run("", "cases", "people", "--person", "ina teal").stdout()).contains("quay 4");
+
+    run("", "calls", "give", "1", "Ana Brook");
+    Pipe.Result forgotten = run("", "cases", "forget", "--person", "ina teal", "--open");
+    assertThat(run("", "calls").stdout()).contains("with Ana Brook");
     assertThat(forgotten.stdout().split(", event ")).as(forgotten.stdout()).hasSize(2);
 
     assertThat(run("", "cases", "people", "--person", "ina teal").stdout())

@@ -31,6 +31,36 @@ class SameGateTest {
     assertThat(run("", "calls").stdout()).contains("1 call is open.");
   }
 
+  /** A gate of which only an open case is known is a gate as any other. */
+  @Test
+  void the_gates_of_open_cases_are_known() {
+    run("it is dead\n0\n\n1\n0\n0\nx\n", "call", "Ropewalk 3");
+
+    assertThat(run("", "call").stdout()).contains("Which gate?", "Fish dock", "Ropewalk 3");
+    assertThat(run("1\n1\nx\n", "call", "rope walk").stdout())
+        .contains("Is it this gate?", "This gate has an open case");
+    assertThat(run("1\nx\n", "call", "Ropewalk 3").stdout())
+        .contains("This gate has an open case")
+        .doesNotContain("Is it this gate?");
+  }
+
+  /** Whoever rings now may know what the first caller did not. */
+  @Test
+  void what_nobody_could_say_is_asked_again_on_the_next_call() {
+    run("hello\nunknown all\n\nd\nd\nd\nx\n", "call", "Slipway");
+    assertThat(run("", "calls").stdout()).contains("at once · Slipway");
+
+    Pipe.Result second =
+        run(
+            "1\nits Sal now, it just sits half open and hums when you press it\n0\n1\n0\n3\nx\n",
+            "call",
+            "Slipway");
+
+    assertThat(second.stdout())
+        .contains("Understood", "At that time nobody could say", "standing open");
+    assertThat(run("", "dispatch", "2").stdout()).contains("the site stands open");
+  }
+
   @Test
   void the_same_number_leads_to_the_open_case_and_nothing_is_said_twice() {
     Pipe.Result second =

@@ -52,6 +52,17 @@ class CaseFiguresTest {
             sent));
   }
 
+  /** Calls that nobody took are counted as such, and so the shares of the agents are seen whole. */
+  @Test
+  void a_call_that_nobody_took_is_counted_for_nobody() {
+    List<Entry> call =
+        List.of(
+            new Entry(1, YEAR, Role.CALLER, new Event.Opened("ferry", Role.CALLER, "f")),
+            new Entry(2, YEAR, Role.CALLER, new Event.Closed(Ending.WORKS_AGAIN)));
+    PastCase past = PastCase.of("1", "ferry", YEAR, "", call, SmallRuleBase.base());
+    assertThat(past.desk()).contains(PastCase.NOBODY);
+  }
+
   @Test
   void the_calls_of_a_desk_are_counted_and_few_of_them_give_no_share() {
     for (int i = 0; i < 6; i++) {

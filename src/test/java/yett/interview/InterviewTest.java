@@ -21,6 +21,7 @@ import yett.plan.Advice;
 import yett.plan.Planner;
 import yett.testing.Advices;
 import yett.testing.Shipped;
+import yett.wording.StepWords;
 
 /** The order of things in a case, whatever the plan would choose. */
 class InterviewTest {
@@ -663,6 +664,30 @@ class InterviewTest {
         .isInstanceOfSatisfying(
             HandOverReason.Unproved.class,
             r -> assertThat(r.proofs()).contains(base().get("edge-reverses")));
+  }
+
+  /** It passes the proofs without a meter, but nobody set what the repair made necessary. */
+  @Test
+  void a_force_that_could_not_be_set_keeps_the_gate_out_of_use() {
+    beginWork("set-speed");
+    mend("set-speed");
+    while (!(step() instanceof Step.HandOver) && !(step() instanceof Step.CloseRepaired)) {
+      if (step() instanceof Step.Mend m && m.repair().id().equals("set-force")) {
+        say(new Event.Repaired("set-force", false));
+      } else if (step() instanceof Step.Retest) {
+        say(new Event.Retested(true));
+      } else {
+        finish();
+      }
+    }
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.HandOver.class,
+            s -> {
+              assertThat(s.ending()).isEqualTo(Ending.OUT_OF_SERVICE);
+              assertThat(StepWords.because(s.because()))
+                  .contains("still to set, before anybody uses the gate", "obstruction sensing");
+            });
   }
 
   @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
 import yett.testing.Shipped;
@@ -104,6 +105,42 @@ class SenseTest {
     assertThat(doubts(new Event.Closed(Ending.NOT_REACHED))).isEmpty();
     assertThat(doubts(MENDED, RUNS, PASSED, closed, new Event.Noted("after it"))).isEmpty();
     assertThat(doubts(MENDED, RUNS, PASSED, closed, MENDED)).hasSize(1);
+  }
+
+  /** It has no proofs, but somebody vouches that the gate passed them on that day. */
+  @Test
+  void a_visit_from_paper_has_readings_and_nothing_else() {
+    Event opened =
+        new Event.Opened(
+            "Fish dock",
+            Role.TECHNICIAN,
+            SmallRuleBase.base().fingerprint(),
+            Optional.of(InspectionKind.SERVICE),
+            List.of());
+    List<Event> paper =
+        List.of(
+            opened,
+            new Event.SiteTaken(),
+            read("60 mm", 60),
+            FromPaper.note("papers.csv"),
+            new Event.Closed(Ending.INSPECTED));
+    assertThat(fromPaper(paper)).isEmpty();
+    List<Event> without = new ArrayList<>(paper);
+    without.remove(3);
+    assertThat(fromPaper(without))
+        .extracting(Sense.Doubt::words)
+        .anyMatch(w -> w.contains("not passed"));
+    List<Event> more = new ArrayList<>(paper);
+    more.add(3, MENDED);
+    assertThat(fromPaper(more)).as("no paper visit repairs").isNotEmpty();
+  }
+
+  private static List<Sense.Doubt> fromPaper(List<Event> events) {
+    List<Entry> entries = new ArrayList<>();
+    for (Event event : events) {
+      entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, Role.TECHNICIAN, event));
+    }
+    return new Sense(SmallRuleBase.base()).doubts(entries);
   }
 
   @Test

@@ -82,6 +82,36 @@ class TwoDangersTest {
         .anyMatch(l -> l.contains("moved by hand away from the person"));
   }
 
+  /** One list for both: nobody runs it, but hands may free a person; the switch is named once. */
+  @Test
+  void two_dangers_in_one_list_repeat_nothing_and_do_not_forbid_what_frees_people() {
+    List<Stop> both =
+        List.of(
+            Shipped.BASE.stops().get("person-trapped"),
+            Shipped.BASE.stops().get("closes-on-people"));
+    assertThat(Stop.now(both, Role.CALLER, Set.of()))
+        .startsWith(both.get(0).now(Role.CALLER).get(0))
+        .doesNotHaveDuplicates()
+        .anyMatch(l -> l.contains("moved by hand away from the person"))
+        .noneMatch(l -> l.contains("do not open or close"))
+        .filteredOn(l -> l.contains("gate has a switch"))
+        .hasSize(1);
+  }
+
+  @Test
+  void the_switch_is_named_once_whatever_the_two_dangers_are() {
+    Pattern off = Pattern.compile("(?i)if (there is a|the gate has a) (power )?switch");
+    List<Stop> all = List.copyOf(Shipped.BASE.stops().values());
+    for (Stop one : all) {
+      for (Stop other : all.subList(all.indexOf(one) + 1, all.size())) {
+        assertThat(Stop.now(List.of(one, other), Role.CALLER, Set.of()))
+            .as(one.id() + ", " + other.id())
+            .filteredOn(l -> says(off, l))
+            .hasSizeLessThan(2);
+      }
+    }
+  }
+
   private static List<String> told(String one, String other) {
     return pairs(Role.CALLER).stream()
         .filter(p -> p.stops().equals(Set.of(one, other)))

@@ -137,6 +137,16 @@ class FirmSettingsTest {
   }
 
   @Test
+  void a_wrong_letterhead_stops_what_is_printed_and_not_the_work_at_a_gate() {
+    assertThat(FirmSettings.forWork("firm.yaml", "paper: A5\ninspect-every: 6\n").inspectEvery())
+        .isEqualTo(6);
+    assertThatThrownBy(() -> settings("paper: A5"))
+        .hasMessageContaining("in the settings of the firm");
+    assertThatThrownBy(() -> FirmSettings.forWork("firm.yaml", "mains-parts: {moon: electrician}"))
+        .hasMessageContaining("is not a mains part");
+  }
+
+  @Test
   void the_letters_of_a_currency_are_those_of_ISO_4217() {
     assertThatThrownBy(() -> settings("currency: XQZ"))
         .hasMessageContaining("\"XQZ\" is not a currency")

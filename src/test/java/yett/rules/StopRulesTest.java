@@ -75,6 +75,20 @@ class StopRulesTest extends ShownByExamples {
             new Fact.Person(Role.CALLER),
             complained("chain-hangs")),
         example(
+            "a chain that a caller reported is looked at before the gate is run",
+            new Fact.Person(Role.TECHNICIAN),
+            complained("chain-hangs"),
+            said(1, 0, Role.CALLER, "danger-person", "nobody")),
+        example(
+            "a caller does not switch on again what has gone off before",
+            CALLER,
+            said(1, "trips-again", "once")),
+        example(
+            "a caller does not run a gate whose switch goes off again",
+            CALLER,
+            complained("trips-its-breaker")),
+        example("the emergency services are called once", CALLER, said(1, "danger-fire", "fire")),
+        example(
             "nobody is asked to switch a circuit on where it is wet",
             new Fact.Person(Role.CALLER),
             happened("heavy-rain")),

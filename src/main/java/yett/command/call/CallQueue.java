@@ -6,12 +6,15 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import yett.casebook.CaseId;
 import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
 import yett.desk.OpenCase;
 import yett.dispatch.CallUrgency;
+import yett.dispatch.DispatchSheet;
 import yett.interview.CallLog;
 import yett.interview.CaseState;
 import yett.interview.Entry;
@@ -25,14 +28,18 @@ final class CallQueue {
   private static final List<String> LEVELS = List.of("at once", "today", "next working day");
 
   /** A call in the queue. */
-  record Call(CaseSummary line, String level, String because, CallLog log) {
+  record Call(CaseSummary line, DispatchSheet.Urgency urgency, CallLog log) {
+    String level() {
+      return urgency.level();
+    }
+
     /** The call in words, without the number of the case. */
     String words(Instant now) {
       List<String> words = new ArrayList<>();
-      words.add(level);
+      words.add(level());
       words.add(line.siteId());
       words.add(age(Duration.between(line.opened(), now)));
-      words.add(because);
+      words.add(String.join("; ", urgency.reasons()));
       log.last(Tending.SENT).map(CallWords::of).ifPresent(words::add);
       log.stage().filter(t -> t.what() != Tending.SENT).map(CallWords::of).ifPresent(words::add);
       log.callBack().map(CallWords::of).ifPresent(words::add);
@@ -61,23 +68,28 @@ final class CallQueue {
 
   private CallQueue() {}
 
-  static List<Call> of(Casebook casebook, RuleBase base, ZoneId zone) {
+  /**
+   * @param exactly how urgent a case is that its answers alone do not decide
+   */
+  static List<Call> of(
+      Casebook casebook,
+      RuleBase base,
+      ZoneId zone,
+      Function<CaseId, DispatchSheet.Urgency> exactly) {
     List<Call> calls = new ArrayList<>();
+    List<Call> uncertain = new ArrayList<>();
     casebook.forEach(
         casebook.cases(CaseStatus.OPEN),
         (line, events) -> {
           List<Entry> entries = OpenCase.entries(events);
           CaseState state = CaseState.of(entries);
           if (state.opened().filter(o -> o.role() == Role.CALLER).isPresent()) {
-            var urgency = CallUrgency.of(base, state, line.opened(), zone);
-            calls.add(
-                new Call(
-                    line,
-                    urgency.level(),
-                    String.join("; ", urgency.reasons()),
-                    CallLog.of(entries)));
+            Call call =
+                new Call(line, CallUrgency.of(base, state, entries, zone), CallLog.of(entries));
+            (CallUrgency.isCertain(base, state) ? calls : uncertain).add(call);
           }
         });
+    uncertain.forEach(c -> calls.add(new Call(c.line(), exactly.apply(c.line().id()), c.log())));
     calls.sort(
         Comparator.comparingInt((Call c) -> LEVELS.indexOf(c.level()))
             .thenComparing(c -> c.line().opened())

@@ -11,6 +11,7 @@ import yett.console.SignalWord;
 import yett.console.Text;
 import yett.interview.Ending;
 import yett.interview.Event;
+import yett.interview.SaidOver;
 import yett.interview.Step;
 
 /** Leads a caller through a repair step by step. */
@@ -22,6 +23,12 @@ record CallSteps(Sitting sitting, Questions questions, StepsDone done) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.rule());
     blocks.add(Block.signal(SignalWord.DANGER, step.stop().name() + "."));
+    if (SaidOver.stops(sitting.moment(), sitting.base()).contains(step.stop().id())) {
+      blocks.add(
+          Block.paragraph(
+              "They say that it is over. That is kept, but only somebody at the gate can end it;"
+                  + " until then this holds."));
+    }
     blocks.add(Block.paragraph(Text.strong("Read out, in this order:")));
     blocks.add(Block.numbered(step.now()));
     List<String> desk = sitting.base().telephone().desk().getOrDefault(step.stop().id(), List.of());

@@ -17,13 +17,14 @@ record CallerDetails(String name, String phone, String where) {
   /** Words before a name or a place that belong to neither. */
   private static final Pattern TALK =
       Pattern.compile(
-          "^(?:(?:hi|hello|hallo|good (?:morning|afternoon|evening)|yes|well|and|this is|here is"
+          "^(?:(?:(?:i )?(?:dunno|do ?n[o'’]?t know)|hi|hello|hallo|good (?:morning|afternoon|evening)|yes|well|and|this is|here is"
               + "|(?:my |the )?name(?:'s| is)?|it'?s|it is|i am|i'?m|we are|we're|calling)\\b[ ,:]*)+",
           Pattern.CASE_INSENSITIVE);
 
   /** Words that follow a name. */
   private static final Pattern HERE =
-      Pattern.compile("\\s+(?:here|speaking|calling|is my name)$", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "\\s+(?:here|speaking|calling|again|is my name)(?: again)?$", Pattern.CASE_INSENSITIVE);
 
   /** Words before a telephone number. */
   private static final Pattern REACHED =
@@ -40,7 +41,8 @@ record CallerDetails(String name, String phone, String where) {
   private static final Pattern OF_PLACE =
       Pattern.compile("\\s+(?=(?:from|at)\\s)", Pattern.CASE_INSENSITIVE);
 
-  static CallerDetails of(String line) {
+  static CallerDetails of(String typed) {
+    String line = SpokenDigits.written(typed);
     Matcher phone = PHONE.matcher(line);
     String number = "";
     String rest = line;

@@ -164,6 +164,7 @@ public final class Calling {
    */
   public void ringsAgain(List<Event> said) {
     since.ringsAgain();
+    new StillUntold(sitting).reopen();
     words.take(said);
   }
 

@@ -53,6 +53,7 @@ final class Circumstances {
 
   private void askAnew(CaseState.Told told) {
     List<Pressing> list = sitting.base().telephone().pressing(told.complaints().orElse(List.of()));
+    StillUntold untold = new StillUntold(sitting);
     List<String> numbers = new ArrayList<>();
     for (int i = 0; i < list.size(); i++) {
       if (told.pressing().orElse(List.of()).contains(list.get(i).id())) {
@@ -63,7 +64,9 @@ final class Circumstances {
         list,
         "How urgent is it now?",
         "It may have changed since they rang. At that time "
-            + (numbers.isEmpty() ? "none applied" : "it was " + String.join(", ", numbers))
+            + (untold.isUrgencyUntold()
+                ? "nobody could say"
+                : numbers.isEmpty() ? "none applied" : "it was " + String.join(", ", numbers))
             + ". Read out again, and type all that apply now; 0 for none.");
   }
 
@@ -75,6 +78,7 @@ final class Circumstances {
     if (picked.isEmpty()) {
       return;
     }
+    new StillUntold(sitting).urgencyIsTold();
     sitting.record(new Event.Pressed(picked.get().stream().map(ids::get).toList()));
     List<String> now =
         picked.get().stream().flatMap(i -> list.get(i).untilThen().stream()).toList();

@@ -13,9 +13,11 @@ import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
 import yett.command.diagnose.Volunteered;
 import yett.console.Block;
+import yett.console.Text;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
+import yett.knowledge.SetUp;
 import yett.saying.Sayings;
 
 /** Offers the complaints that the caller's words most probably mean, for the caller to confirm. */
@@ -123,7 +125,23 @@ record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questio
     }
   }
 
+  /**
+   * A gate that must not run by what was said is left as it is from now on, not from the end of the
+   * call on.
+   */
   private void complained(List<Check> complaints) {
-    sitting.record(new Event.Complained(complaints.stream().map(Check::id).toList()));
+    List<String> ids = complaints.stream().map(Check::id).toList();
+    sitting.record(new Event.Complained(ids));
+    if (sitting.moment().judgement().forbidden().contains(SetUp.GATE_RUNNING)) {
+      List<String> now =
+          ids.stream()
+              .flatMap(
+                  c -> sitting.base().telephone().untilThen().getOrDefault(c, List.of()).stream())
+              .toList();
+      if (!now.isEmpty()) {
+        sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(now));
+      }
+    }
+    wishes.volunteered().hearComplaints(ids);
   }
 }

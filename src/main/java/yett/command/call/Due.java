@@ -34,6 +34,11 @@ final class Due {
           "\\b(?:(?:at|by|around|about|before|until|tomorrow|today|tonight|[a-z]+day|morning|afternoon|evening)"
               + " (\\d{1,2})(?![\\d:.])(?: ?(am|pm|oclock))?|(\\d{1,2}) ?(am|pm|oclock))\\b");
 
+  private static final Pattern NOW =
+      Pattern.compile(
+          "(?<!not )\\b(?:now|at once|immediately|(?:right|straight) ?away)$|"
+              + "(?<!not )\\b(?:now|at once|immediately|(?:right|straight) ?away)[,.;]");
+
   private static final Pattern PART =
       Pattern.compile("\\b(morning|noon|afternoon|evening|tonight)\\b");
 
@@ -78,7 +83,9 @@ final class Due {
     Optional<LocalDate> day = day();
     Optional<LocalTime> time = time(day.isPresent());
     if (day.isEmpty() && time.isEmpty()) {
-      return Optional.empty();
+      return NOW.matcher(text).find()
+          ? Optional.of(now.toInstant().truncatedTo(ChronoUnit.MINUTES))
+          : Optional.empty();
     }
     ZonedDateTime due =
         day.orElse(now.toLocalDate()).atTime(time.orElse(MORNING)).atZone(now.getZone());

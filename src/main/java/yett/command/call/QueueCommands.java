@@ -45,7 +45,8 @@ public record QueueCommands(Desk desk, Console console) {
 
   private void show() {
     Instant now = desk.clock().instant();
-    List<CallQueue.Call> calls = CallQueue.of(desk.casebook(), desk.base(), ZoneId.systemDefault());
+    List<CallQueue.Call> calls =
+        CallQueue.of(desk.casebook(), desk.base(), ZoneId.systemDefault(), new SheetUrgency(desk));
     if (calls.isEmpty()) {
       console.say("No call is open.");
       return;

@@ -65,7 +65,9 @@ final class SendScreen {
                 ? "\"send\" if somebody else goes, \"leave\" to keep it as it is, or back"
                 : "\"send\" once somebody has been told to go, or back",
             before.isPresent() ? List.of("send", "leave") : List.of("send"),
-            "Type send, or back to take the last answer back.");
+            before.isPresent()
+                ? "Type send, leave, or back to take the last answer back."
+                : "Type send, or back to take the last answer back.");
     if (sent.isPresent()) {
       if (sent.getAsInt() == 0) {
         sending.ask(emergency, sheet.urgency().level());

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import yett.command.diagnose.Sitting;
 import yett.interview.CallLog;
 import yett.interview.Event;
@@ -15,6 +16,12 @@ import yett.wording.CallWords;
 public final class Sending {
   /** Anything later than this does not count as at once. */
   private static final Duration AT_ONCE = Duration.ofHours(4);
+
+  /** Says that nobody was called: "no ambulance, mum has cleaned him up". */
+  private static final Pattern NOBODY =
+      Pattern.compile(
+          "(?i)^(?:no|nobody|none|no one|not needed)$|\\b(?:no|not|nobody|without|did ?n['’]?t|wo"
+              + "n['’]?t|does ?n['’]?t)\\b.{0,20}\\b(?:ambulance|doctor|help|police|brigade|call(?:ed)?|needs?)\\b");
 
   private final Sitting sitting;
 
@@ -49,7 +56,9 @@ public final class Sending {
                 .map(b -> "Called for help: " + b + ". Who else, and when? Or Enter")
                 .orElse(
                     "Who was called for help, and when? Such as: fire service, 19:42; or Enter"));
-    if (!called.isEmpty()) {
+    if (NOBODY.matcher(called).find() && !StepsDone.saysWhoCame(called)) {
+      StepsDone.keepHelp(sitting, "nobody (" + called + ")");
+    } else if (!called.isEmpty()) {
       StepsDone.keepHelp(sitting, called);
     } else if (before.isEmpty()) {
       StepsDone.keepHelp(sitting, "not said who was called");
@@ -83,7 +92,7 @@ public final class Sending {
     while (!when.isEmpty()) {
       Optional<Instant> due = due(when);
       if (due.isPresent()) {
-        sitting.record(sent(level, who + ", " + when, due));
+        sitting.record(sent(level, who, due));
         return due;
       }
       when = told("No time could be found in that. By when? Or press Enter");

@@ -97,6 +97,11 @@ record StepsDone(Sitting sitting, PromptRequests wishes) {
         .collect(Collectors.joining(", "));
   }
 
+  /** Whether a line says of some helpers that they were called or come, whatever else it says. */
+  static boolean saysWhoCame(String line) {
+    return HELP_CALLED.matcher(line).find();
+  }
+
   private static boolean isHelp(String line) {
     return HELP_CALLED.matcher(line).find() && !NOT_YET.matcher(line).find();
   }

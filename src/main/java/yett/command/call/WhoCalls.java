@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import yett.casebook.CaseId;
 import yett.casebook.CasebookException;
 import yett.casebook.Person;
@@ -22,6 +23,13 @@ import yett.interview.Tending;
  */
 final class WhoCalls {
   private static final int LONGEST = 120;
+
+  /** Words for a caller who gives no name. */
+  private static final Pattern NOT_SAID =
+      Pattern.compile(
+          "(?i)(?:(?:they|she|he|i) )?(?:(?:do|does|would|will|wo)(?:n['’]?t| not)|rather not|no|not)"
+              + " ?(?:want(?:ing)? to |like to |going to )?(?:say|tell|give (?:a|his|her|their|my)"
+              + " name|saying|telling|name)?(?: me| us| (?:his|her|their|my|a) name)?");
 
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -73,7 +81,9 @@ final class WhoCalls {
 
   private void take(String line, Moment before) {
     boolean unknown =
-        line.matches("0|d") || Words.wish(line).equals(Optional.of(Words.Wish.UNKNOWN));
+        line.matches("0|d")
+            || NOT_SAID.matcher(line).matches()
+            || Words.wish(line).equals(Optional.of(Words.Wish.UNKNOWN));
     if (line.isEmpty() || unknown) {
       asked = true;
     } else if (wishes.grant(line)) {

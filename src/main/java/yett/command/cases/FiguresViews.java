@@ -39,7 +39,7 @@ record FiguresViews(RuleBase base) {
     part(blocks, "How the work went", work(figures));
     part(
         blocks,
-        "Who took the call, and how many were settled on the telephone",
+        "Who took the call, and how many of those that are over ended well on the telephone",
         desks(figures),
         "No call yet that is over and was somebody's: of the agent at the computer (calls agent"
             + " NAME), or taken or given (calls take, calls give).");
@@ -85,7 +85,7 @@ record FiguresViews(RuleBase base) {
   private static List<Block.Row> work(CaseFigures figures) {
     List<Block.Row> rows = new ArrayList<>();
     rows.add(Block.row("fixed on the first visit", words(figures.atOnce())));
-    rows.add(Block.row("fixed on the telephone", words(figures.onTelephone())));
+    rows.add(Block.row("closed cases fixed without a visit", words(figures.onTelephone())));
     rows.add(Block.row("came back within 90 days", words(figures.repeated())));
     var minutes = figures.minutes();
     rows.add(

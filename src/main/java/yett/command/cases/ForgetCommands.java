@@ -10,6 +10,7 @@ import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseId;
+import yett.casebook.CaseStatus;
 import yett.casebook.Person;
 import yett.casebook.StoredEvent;
 import yett.command.common.Completions;
@@ -20,13 +21,14 @@ import yett.desk.OpenCase;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.EventText;
+import yett.interview.Tending;
 
 /** {@code cases forget}: deletes what is known of people and keeps the cases. */
 public record ForgetCommands(Desk desk, Console console) {
   private static final String FORGET =
       "Usage: cases forget CASE..., or cases forget --person \"NAME OR NUMBER\" for every case"
           + " with that name or number. Names, numbers and the caller's own words go; the technical"
-          + " record stays. Copies and exported files are for you to delete.";
+          + " record stays. Open cases only with --open. Copies and exported files are for you to delete.";
 
   @Command(
       name = {"cases", "forget"},
@@ -36,12 +38,17 @@ public record ForgetCommands(Desk desk, Console console) {
   public void forget(
       @Arguments List<String> words,
       @Option(longName = "person", description = "name or telephone number of the person to forget")
-          String person) {
+          String person,
+      @Option(longName = "open", description = "in open cases, too, although somebody may be sent")
+          boolean open) {
     UsageException.when(words.isEmpty() == (person == null), FORGET);
     List<CaseId> ids =
         person != null
             ? desk.casebook().knowing(person)
             : words.stream().map(desk.casebook()::find).distinct().toList();
+    if (!open) {
+      refuseOpen(ids);
+    }
     int forgotten = 0;
     int sayings = 0;
     List<String> left = new ArrayList<>();
@@ -64,6 +71,25 @@ public record ForgetCommands(Desk desk, Console console) {
     }
   }
 
+  /**
+   * Nothing is forgotten while a case is open: whoever goes needs the number, the place and what
+   * was said, and nobody finds them again.
+   */
+  private void refuseOpen(List<CaseId> ids) {
+    List<String> open =
+        ids.stream()
+            .map(desk.casebook()::summary)
+            .filter(c -> c.summary().state() == CaseStatus.OPEN)
+            .map(c -> "case " + c.id() + " at " + c.siteId() + " (" + c.summary().title() + ")")
+            .toList();
+    UsageException.when(
+        !open.isEmpty(),
+        "Nothing was forgotten. Still open: "
+            + String.join("; ", open)
+            + ". The number, the place, who was called for help and who was sent would go, and they"
+            + " may be needed. Close it first, or add --open.");
+  }
+
   /** Deletes callers' own words, because people say their names and numbers when they call. */
   private int forgetWords(CaseId id) {
     Map<Long, String> left = new HashMap<>();
@@ -71,7 +97,7 @@ public record ForgetCommands(Desk desk, Console console) {
       if (entry.event() instanceof Event.Said said && !said.words().isEmpty()) {
         left.put(entry.number(), EventText.write(new Event.Said("")));
       }
-      if (entry.event() instanceof Event.Tended t && !t.words().isEmpty()) {
+      if (entry.event() instanceof Event.Tended t && !t.words().isEmpty() && !isOfDesk(t)) {
         left.put(entry.number(), EventText.write(new Event.Tended(t.what(), "", t.due())));
       }
     }
@@ -79,6 +105,11 @@ public record ForgetCommands(Desk desk, Console console) {
       desk.casebook().forgetWords(id, left);
     }
     return left.size();
+  }
+
+  /** Who held the call is no word of the caller, and the desk's figures count it. */
+  private static boolean isOfDesk(Event.Tended event) {
+    return event.what() == Tending.TAKEN || event.what() == Tending.GIVEN;
   }
 
   /**

@@ -35,7 +35,7 @@ record NextInspections(Desk desk) {
     NextInspection next =
         NextInspection.of(
             new GateHistory(past),
-            desk.firm().inspectEvery(),
+            desk.firmAtWork().inspectEvery(),
             LocalDate.ofInstant(until, zone),
             zone);
     return next.last().map(last -> next.day());

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yett.saying.Slips;
 
 /**
@@ -36,7 +37,24 @@ public final class NearNames {
     boolean telling = few.stream().anyMatch(w -> w.length() >= TELLING) || few.equals(many);
     return !few.isEmpty()
         && (telling && few.stream().allMatch(w -> takesOne(w, many))
-            || String.join("", first).equals(String.join("", second)));
+            || joined(first).equals(joined(second)) && hasNumbersOf(first, second));
+  }
+
+  /** The words without numbers as one: "rope walk" is "Ropewalk 3". */
+  private static String joined(List<String> words) {
+    return words.stream().filter(w -> !isNumber(w)).collect(Collectors.joining());
+  }
+
+  /** Whether the numbers are equal, or one of the names leaves them out. */
+  private static boolean hasNumbersOf(List<String> one, List<String> other) {
+    List<String> first = one.stream().filter(NearNames::isNumber).toList();
+    List<String> second = other.stream().filter(NearNames::isNumber).toList();
+    boolean named = first.size() < one.size(); // "7" alone is not "Ropewalk 7"
+    return first.equals(second) || named && (first.isEmpty() || second.isEmpty());
+  }
+
+  private static boolean isNumber(String word) {
+    return word.chars().allMatch(Character::isDigit);
   }
 
   private static List<String> words(String name) {

@@ -2,24 +2,35 @@ package yett.command.diagnose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import yett.command.call.Sending;
+import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Text;
+import yett.interview.CallLog;
 import yett.interview.Ending;
+import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
-import yett.knowledge.Pressing;
+import yett.knowledge.Repair;
 import yett.knowledge.Role;
+import yett.wording.CallWords;
 
 /** Endings of a call that the caller can bring about at any prompt. */
 public final class CallEnd {
+  private static final Pattern NO = Pattern.compile("(?i)(?:no|nope|nah)[,.;:! ]+(?<more>\\S.*)");
+
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final UnsettledDangers unsettled;
+  private String said = "";
 
   CallEnd(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
@@ -59,14 +70,26 @@ public final class CallEnd {
             .line(
                 told.isPresent()
                     ? "What made it work? Press Enter to keep what they said, or add more"
-                    : "What made it work? In their words; press Enter if nobody knows")
+                    : "What made it work? In their words; press Enter "
+                        + done().map(d -> "for: " + d).orElse("if nobody knows"))
             .strip();
-    String what = typed.isEmpty() ? told.orElse("") : typed;
+    String what = typed.isEmpty() ? told.or(this::done).orElse("") : typed;
     List<String> watch = watching.after(what + " " + words.orElse(""));
     sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(watch));
     close(
         Ending.WORKS_AGAIN,
         new Event.Tended(Tending.WORKS_AGAIN, what.isEmpty() ? "nobody knows why" : what));
+  }
+
+  /** What was done last on this call at Yett's word. */
+  private Optional<String> done() {
+    return sitting.moment().state().work().deeds().stream()
+        .map(Entry::event)
+        .flatMap(e -> e instanceof Event.Repaired r && r.done() ? Stream.of(r.repair()) : null)
+        .map(sitting.base().repairs()::get)
+        .filter(Objects::nonNull)
+        .map(Repair::name)
+        .reduce((a, b) -> b);
   }
 
   private boolean wasSeenToRun() {
@@ -78,15 +101,39 @@ public final class CallEnd {
                     Text.strong(
                         "Has it opened once and closed once since then, as it should, while"
                             + " somebody watched?"))));
-    boolean seen = sitting.yes("yes; no if it has not, or if nobody watched");
-    if (!seen) {
+    boolean seen = yes("yes; no if it has not, or if nobody watched");
+    if (!seen && !isDeclined()) {
       sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.TO_TRY))));
-      seen = sitting.yes("yes; no if it does not, or if it cannot be tried");
+      seen = yes("yes; no if it does not, or if it cannot be tried");
     }
     if (!seen) {
       sitting.say("Then the call goes on where it was.");
     }
     return seen;
+  }
+
+  /**
+   * Reads yes or no; what follows the "no" is kept as said, "no, it's off". Nobody is asked to run
+   * a gate of which that was told.
+   */
+  private boolean yes(String prompt) {
+    said = "";
+    return sitting.until(
+        prompt,
+        line -> {
+          Matcher no = NO.matcher(line);
+          if (no.matches()) {
+            said = no.group("more").strip();
+            wishes.volunteered().keep(said);
+            return Prompt.Reading.of(false);
+          }
+          return Prompt.yesOrNo(line);
+        });
+  }
+
+  /** Whether more was told than a "no", so that it is taken up before the gate is tried. */
+  private boolean isDeclined() {
+    return !said.isEmpty();
   }
 
   /** Ends the call because the caller no longer wants anybody, or cannot be reached. */
@@ -110,10 +157,12 @@ public final class CallEnd {
                     ? "Why? In their words, or Enter"
                     : "How many times did you try? Or press Enter")
             : why;
-    if (unsettled.keepsOpen()) {
+    if (cancelled ? unsettled.keepsOpen() : unsettled.keepsOpenUnreached()) {
       sitting.record(new Event.Tended(Tending.NOT_REACHED, words.strip()));
       Sending sending = new Sending(sitting);
-      sending.ask(true, Pressing.Urgency.AT_ONCE.words());
+      if (!CallLog.of(sitting.moment().entries()).isSent()) {
+        sending.ask(unsettled.isDanger(), unsettled.level());
+      }
       sending.leave();
     }
     if (cancelled) {
@@ -129,7 +178,18 @@ public final class CallEnd {
         new Event.Tended(cancelled ? Tending.CANCELLED : Tending.NOT_REACHED, words.strip()));
   }
 
+  /** Who was sent and is not at the gate yet. */
+  private Optional<String> isOnTheWay() {
+    return CallLog.of(sitting.moment().entries())
+        .stage()
+        .filter(t -> t.what() != Tending.AT_THE_GATE)
+        .map(CallWords::of);
+  }
+
   private void close(Ending ending, Event.Tended how) {
+    isOnTheWay()
+        .ifPresent(
+            sent -> sitting.say("Already " + sent + ". Tell them: nobody has to come any more."));
     OptionalInt closed =
         new Questions(sitting, wishes)
             .word(

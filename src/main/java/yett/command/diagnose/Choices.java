@@ -32,21 +32,32 @@ record Choices(Sitting sitting) {
     if (things.size() > 1) {
       return of("Which do you mean?", things, words);
     }
-    boolean right =
-        sitting.until(
-            words.apply(things.get(0)) + " Right? Enter for yes, or no",
-            line ->
-                Prompt.word(line, List.of("", "yes", "y", "1", "no", "n", "0", "2"))
-                    .map(i -> Prompt.Reading.of(i < 4))
-                    .orElse(
-                        Prompt.Reading.again("Press Enter if it is right; type no if it is not.")));
+    boolean right = isRight(words.apply(things.get(0)), true);
     return right ? Optional.of(things.get(0)) : Optional.empty();
   }
 
-  /** The same where several of the things may be meant. */
-  <T> List<T> several(List<T> things, Function<T, String> words) {
+  /** Enter alone is a yes only to what is clear. */
+  private boolean isRight(String shown, boolean clear) {
+    List<String> yes = clear ? List.of("yes", "y", "1", "") : List.of("yes", "y", "1");
+    List<String> no = clear ? List.of("no", "n", "0", "2") : List.of("no", "n", "0", "2", "");
+    return sitting.until(
+        shown + (clear ? " Right? Enter for yes, or no" : " Right? yes, or Enter for no"),
+        line ->
+            Prompt.word(line, yes).isPresent() || Prompt.word(line, no).isPresent()
+                ? Prompt.Reading.of(Prompt.word(line, yes).isPresent())
+                : Prompt.Reading.again(
+                    (clear ? "Press Enter" : "Type yes")
+                        + " if it is right; type no if it is not."));
+  }
+
+  /**
+   * The same where several of the things may be meant.
+   *
+   * @param clear whether one thing alone is so clear that Enter may take it
+   */
+  <T> List<T> several(List<T> things, Function<T, String> words, boolean clear) {
     if (things.size() == 1) {
-      return confirm(things, words).stream().toList();
+      return isRight(words.apply(things.get(0)), clear) ? things : List.of();
     }
     List<String> texts = things.stream().map(words).toList();
     sitting.show(Block.heading("Which do you mean?"), Block.numbered(texts));

@@ -73,7 +73,7 @@ public final class Conversation {
   /** Runs until the case is closed or the person leaves. Every answer is stored at once. */
   public void run() {
     try {
-      first.run();
+      begin();
       while (!(sitting.moment().step() instanceof Step.Finished)) {
         try {
           turn(sitting.moment());
@@ -88,6 +88,14 @@ public final class Conversation {
       new LeftBehind(sitting.base()).of(sitting.moment()).ifPresent(sitting::show);
     }
     leave();
+  }
+
+  private void begin() {
+    try {
+      first.run();
+    } catch (MovedOnException e) {
+      // What was typed comes first.
+    }
   }
 
   private String saved() {

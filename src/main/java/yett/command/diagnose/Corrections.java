@@ -105,13 +105,23 @@ public final class Corrections {
       sitting.show(Block.numbered(check.outcomes().stream().map(Check.Outcome::text).toList()));
     }
     sitting
-        .until(Words.prompt(check) + ", or Enter to leave it as it was", line -> read(check, line))
+        .until(
+            Words.prompt(check) + ", or Enter to leave it as it was",
+            line -> unforbidden(check, line))
         .ifPresent(
             answer -> {
               Moment before = sitting.moment();
               sitting.record(new Event.Corrected(answered.event(), answer));
               sitting.show(sitting.taken(before, check));
             });
+  }
+
+  /** The new answer, unless a force meter contradicts it. */
+  private Prompt.Reading<Optional<Answer>> unforbidden(Check check, String line) {
+    Prompt.Reading<Optional<Answer>> read = read(check, line);
+    boolean forbidden =
+        read.value().isPresent() && new ForceEntry(sitting).forbids(check, read.value().get());
+    return forbidden ? Prompt.Reading.again("") : read;
   }
 
   /** Reads the new answer; its value is empty if the answer stays as it was. */

@@ -9,8 +9,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.saying.DangerSayings.Danger;
 
-/** Reads a line that was typed at the list of dangers, as far as it is clear without asking. */
-record DangerLine(String text, List<Danger> dangers) {
+/**
+ * Reads a line that was typed at the list of dangers, as far as it is clear without asking.
+ *
+ * @param line as it was typed
+ * @param text the same in small letters
+ */
+record DangerLine(String line, String text, List<Danger> dangers) {
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}([\\s,;]+\\d{1,3})*[\\s,;]*");
 
   /** Says that nobody can tell about these dangers. */
@@ -26,7 +31,7 @@ record DangerLine(String text, List<Danger> dangers) {
   private static final Set<String> NONE = Set.of("0", "none", "nothing");
 
   static DangerLine of(String line, List<Danger> dangers) {
-    return new DangerLine(line.strip().toLowerCase(Locale.ROOT), dangers);
+    return new DangerLine(line.strip(), line.strip().toLowerCase(Locale.ROOT), dangers);
   }
 
   boolean is(String word) {

@@ -1,9 +1,7 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,19 +19,14 @@ import yett.saying.DangerSayings.Danger;
  * and asked about, because "none of the men can free him" begins with "none" too.
  */
 public final class DangerList {
-  /** Answers to a question that was not asked. They say nothing and are not stored. */
-  private static final Set<String> YES_OR_NO = Set.of("no", "yes", "nope", "yeah", "ok", "okay");
-
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final KnownDangers known;
-  private final AskingBack back;
 
   public DangerList(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.known = new KnownDangers(sitting);
-    this.back = new AskingBack(sitting);
   }
 
   /** Asks until the list is answered, or a request leads elsewhere. */
@@ -42,66 +35,80 @@ public final class DangerList {
     step.dangers()
         .forEach(c -> c.outcomes().stream().skip(1).forEach(o -> dangers.add(new Danger(c, o))));
     sitting.show(sitting.views().dangers(step, role()));
-    List<String> words = new ArrayList<>();
-    List<Danger> heard = known.told(step, dangers);
+    Suspected heard = new Suspected(sitting, dangers);
+    KnownDangers.Told told = known.told(step, dangers);
+    heard.suspect(told.dangers(), told.words());
     if (!heard.isEmpty()) {
-      back.ask(heard, dangers);
+      heard.ask();
     }
     while (true) {
       String line = told(sitting.line("0 for none, or the numbers that apply"));
       DangerLine typed = DangerLine.of(line, dangers);
-      Optional<Set<Danger>> unsure = typed.unsure();
-      if (unsure.isPresent()) {
-        record(step, Set.of(), unsure.get(), words);
+      if (typed.unsure().isEmpty() && isGranted(line, heard)) {
         return;
       }
-      if (wishes.grant(line)) {
+      Set<Danger> untold = typed.unsure().orElse(Set.of());
+      Optional<Set<Danger>> so = so(typed, heard);
+      if (so.isPresent()) {
+        record(step, so.get(), untold, heard.words());
         return;
-      }
-      if (typed.isNone()) {
-        if (heard.isEmpty() || back.isDenied(heard)) {
-          record(step, Set.of(), Set.of(), words);
-          return;
-        }
-        continue;
-      }
-      if (typed.is("no") && !heard.isEmpty()) {
-        heard = List.of();
-        sitting.say("And on the whole list? 0 if none applies, or the numbers that do.");
-        continue;
-      }
-      if (typed.is("yes") && !heard.isEmpty()) {
-        if (areSeparate(heard)) {
-          record(step, new LinkedHashSet<>(heard), Set.of(), words);
-          return;
-        }
-        sitting.say(
-            "Two of these are forms of the same danger: type the numbers again, with only the"
-                + " graver of the two.");
-        continue;
-      }
-      if (typed.isNumbers()) {
-        Optional<Set<Danger>> picked = typed.picked();
-        if (picked.isPresent() && areSeparate(picked.get())) {
-          record(step, picked.get(), Set.of(), words);
-          return;
-        }
-        sitting.say(
-            "Type numbers from 1 to "
-                + dangers.size()
-                + ", or 0 alone for none; of two forms of the same danger, only the graver.");
-      } else if (!typed.is("")) {
-        if (!YES_OR_NO.contains(typed.text())) {
-          words.add(line.strip());
-        }
-        heard = sitting.ears().dangers().hear(line, dangers);
-        back.ask(heard, dangers);
-      } else {
-        sitting.say(
-            "Type 0 only if none of these applies, or the numbers that do; unknown 2 if you"
-                + " cannot tell about number 2, unknown all if you see nothing of the gate.");
       }
     }
+  }
+
+  /** Carries out a request; what was typed before it is kept, however the request ends. */
+  private boolean isGranted(String line, Suspected heard) {
+    if (Words.wish(line).filter(w -> w != Words.Wish.BACK).isPresent()) {
+      heard.words().forEach(said -> sitting.record(told(said, role())));
+    }
+    return wishes.grant(line);
+  }
+
+  /** The dangers that there are by this line; empty if it does not settle the list. */
+  private Optional<Set<Danger>> so(DangerLine typed, Suspected heard) {
+    if (typed.unsure().isPresent() || typed.isNone()) {
+      return byName(heard, typed.unsure().orElse(Set.of()));
+    }
+    if (typed.is("no") && !heard.isEmpty()) {
+      return denied(heard);
+    }
+    if (typed.is("yes") && !heard.isEmpty()) {
+      return Optional.of(heard.graver());
+    }
+    if (typed.isNumbers()) {
+      Optional<Set<Danger>> picked = typed.picked().map(GraverForm::of);
+      if (picked.isEmpty()) {
+        sitting.say("Type numbers from 1 to " + typed.dangers().size() + ", or 0 alone for none.");
+      }
+      return picked;
+    }
+    if (typed.is("")) {
+      sitting.say(
+          "Type 0 only if none of these applies, or the numbers that do; unknown 2 if you"
+              + " cannot tell about number 2, unknown all if you see nothing of the gate.");
+    } else {
+      heard.hear(typed.line());
+      heard.ask();
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Set<Danger>> byName(Suspected heard, Set<Danger> untold) {
+    Optional<Set<Danger>> so = heard.byName(untold);
+    if (so.isEmpty()) {
+      heard.ask();
+    }
+    return so;
+  }
+
+  /** After a "no" to what was heard, the rest of the list is still to be answered. */
+  private Optional<Set<Danger>> denied(Suspected heard) {
+    Optional<Set<Danger>> so =
+        heard.ruleOutTheOnly() ? Optional.of(Set.of()) : byName(heard, Set.of());
+    if (so.filter(Set::isEmpty).isPresent()) {
+      sitting.say("And on the whole list? 0 if none applies, or the numbers that do.");
+    }
+    return so.filter(s -> !s.isEmpty());
   }
 
   /**
@@ -115,14 +122,6 @@ public final class DangerList {
   }
 
   /**
-   * Whether each danger answers another question. Of two that answer the same one, the graver has
-   * to be chosen.
-   */
-  private static boolean areSeparate(Collection<Danger> picked) {
-    return picked.stream().map(d -> d.check().id()).distinct().count() == picked.size();
-  }
-
-  /**
    * Stores the answers together with what was said in words.
    *
    * @param unsure dangers about which nobody can tell; that does not count as "no"
@@ -130,21 +129,26 @@ public final class DangerList {
   private void record(
       Step.AskDangers step, Set<Danger> so, Set<Danger> unsure, List<String> words) {
     List<Event> events = new ArrayList<>();
-    for (String said : words) {
-      events.add(role() == Role.CALLER ? new Event.Said(said) : new Event.Noted(said));
-    }
+    words.forEach(said -> events.add(told(said, role())));
     Map<String, Answer> answers = new LinkedHashMap<>();
     step.dangers().forEach(c -> answers.put(c.id(), new Answer.Chosen(c.outcomes().get(0).id())));
     unsure.forEach(d -> answers.put(d.check().id(), new Answer.CannotTell()));
     so.forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
-    known
-        .kept(step, answers)
-        .forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
+    KnownDangers.Kept kept = known.kept(step, answers);
+    kept.words().forEach(said -> events.add(told(said, role())));
+    kept.stand().forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
+    if (kept.others()) {
+      wishes.volunteered().hearDanger(String.join(", ", kept.words()));
+    }
     if (!unsure.isEmpty()) {
       new UnsettledDangers(sitting).warn();
     }
+  }
+
+  private static Event told(String words, Role role) {
+    return role == Role.CALLER ? new Event.Said(words) : new Event.Noted(words);
   }
 
   private Role role() {

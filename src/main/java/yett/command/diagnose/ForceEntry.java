@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import yett.calculation.ForceCurve;
 import yett.calculation.ForceZone;
 import yett.calculation.ObstructionForce;
@@ -45,9 +46,11 @@ record ForceEntry(Sitting sitting) {
   static List<Block.Row> rows(Check check, Moment moment) {
     List<Block.Row> rows = new ArrayList<>();
     if (Forces.PROOFS.contains(check.id())) {
-      Forces.of(moment.entries())
-          .points(check.id())
-          .forEach(p -> rows.add(Block.row("Force", ForceWords.line(p))));
+      Forces forces = Forces.of(moment.entries());
+      forces.points(check.id()).forEach(p -> rows.add(Block.row("Force", ForceWords.line(p))));
+      forces
+          .owed(check.id())
+          .forEach(p -> rows.add(Block.row("Measure again", ForceWords.line(p))));
       rows.add(Block.row("With a meter", FORM + " Measure each point three times."));
     }
     return rows;
@@ -85,11 +88,24 @@ record ForceEntry(Sitting sitting) {
             && Forces.PROOFS.contains(check.id())
             && Forces.of(sitting.moment().entries()).forbid(check.id());
     if (forbidden) {
-      sitting.say(
-          "According to the meter the force is over the limits, so this proof does not"
-              + " pass. If a reading was typed wrong: back. Otherwise it fails.");
+      sitting.say(whyNot(Forces.of(sitting.moment().entries()), check.id()));
     }
     return forbidden;
+  }
+
+  private static String whyNot(Forces forces, String proof) {
+    return ForceWords.over(forces, proof).isPresent()
+        ? "According to the meter the force is over the limits, so this proof does not pass, even if"
+            + " the leaf reversed. If a reading was typed wrong: back. Otherwise it fails; the"
+            + " sheet gives the force."
+        : forces.owed(proof).stream()
+            .map(ForceWords::line)
+            .collect(
+                Collectors.joining(
+                    "; ",
+                    "Before the repair the force was over its limit at ",
+                    ". Measure there again, three times each, before this proof can pass. Without a"
+                        + " meter: later, and the gate stays out of use."));
   }
 
   private static Event.ForceTaken read(String proof, String line) {

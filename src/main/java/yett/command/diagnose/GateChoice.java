@@ -3,6 +3,8 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import yett.casebook.CaseStatus;
+import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
 import yett.casebook.SiteRecord;
 import yett.command.common.GateNames;
@@ -21,14 +23,15 @@ record GateChoice(Casebook casebook, Console console, EarlierCalls earlier) {
    */
   Optional<String> of(String typed, Role role) {
     List<SiteRecord> sites = casebook.sites();
+    List<String> open =
+        casebook.cases(CaseStatus.OPEN).stream().map(CaseSummary::siteId).distinct().toList();
     if (!typed.isEmpty()) {
       if (!GateNames.isName(typed)) {
         throw new UsageException(GateNames.refusal(typed));
       }
-      return meant(typed, sites, role);
+      return meant(typed, sites, open, role);
     }
-    List<String> known =
-        sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id).toList();
+    List<String> known = inUse(sites, open);
     console.show(Block.heading("Which gate?"));
     if (!known.isEmpty()) {
       console.show(Block.numbered(known));
@@ -38,16 +41,26 @@ record GateChoice(Casebook casebook, Console console, EarlierCalls earlier) {
             known.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
             known,
             line -> gate(line.replaceAll("\s+", " "), known))
-        .flatMap(gate -> known.contains(gate) ? Optional.of(gate) : meant(gate, sites, role));
+        .flatMap(gate -> known.contains(gate) ? Optional.of(gate) : meant(gate, sites, open, role));
+  }
+
+  /** The gates that somebody may mean: those kept, and those of open cases. */
+  private static List<String> inUse(List<SiteRecord> sites, List<String> open) {
+    return Stream.concat(
+            sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id),
+            open.stream())
+        .distinct()
+        .toList();
   }
 
   /**
    * The gate that the typed words mean: by its name and, on a call, by earlier callers and its
    * place.
    */
-  private Optional<String> meant(String typed, List<SiteRecord> sites, Role role) {
-    boolean named = sites.stream().anyMatch(s -> s.id().equals(typed));
-    List<String> may = named || role != Role.CALLER ? List.of() : mayBe(typed, sites);
+  private Optional<String> meant(
+      String typed, List<SiteRecord> sites, List<String> open, Role role) {
+    boolean named = open.contains(typed) || sites.stream().anyMatch(s -> s.id().equals(typed));
+    List<String> may = named || role != Role.CALLER ? List.of() : mayBe(typed, inUse(sites, open));
     if (may.isEmpty()) {
       return new GateNames(console, sites).meant(typed);
     }
@@ -55,9 +68,7 @@ record GateChoice(Casebook casebook, Console console, EarlierCalls earlier) {
   }
 
   /** Gates with a similar name, and those of earlier calls. */
-  private List<String> mayBe(String typed, List<SiteRecord> sites) {
-    List<String> inUse =
-        sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id).toList();
+  private List<String> mayBe(String typed, List<String> inUse) {
     return Stream.concat(NearNames.of(typed, inUse).stream(), earlier.gates(typed).stream())
         .distinct()
         .limit(EarlierCalls.MOST)

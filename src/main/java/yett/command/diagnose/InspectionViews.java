@@ -48,6 +48,15 @@ record InspectionViews(RuleBase base, CautionViews cautions) {
     rows.addAll(ForceEntry.rows(check, moment));
     blocks.add(new Block.Rows(rows));
     blocks.addAll(cautions.written(step.cautions()));
+    List<Inspection.Result> missing = inspection.notBeforeRun(check);
+    if (!missing.isEmpty()) {
+      blocks.add(
+          Block.signal(
+              SignalWord.WARNING,
+              "Not measured yet, because only an electrician may: "
+                  + String.join("; ", missing.stream().map(r -> r.check().name()).toList())
+                  + ". Have it done before this gate is run for the first time (later)."));
+    }
     blocks.add(answers(step, moment));
     return blocks;
   }

@@ -1,9 +1,14 @@
 package yett.command.diagnose;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import yett.command.common.Words;
 import yett.console.Block;
 import yett.interview.Answer;
 import yett.interview.CaseState;
@@ -19,13 +24,24 @@ import yett.wording.Wording;
  * was reported.
  */
 record KnownDangers(Sitting sitting) {
-  private static final int MOST_TOLD = 3;
+  private static final int MOST_TOLD = 4;
+
+  /**
+   * Dangers that words may mean.
+   *
+   * @param words all of them, in one line
+   */
+  record Told(List<Danger> dangers, String words) {}
+
+  /** "Over, the fire brigade says so" is over; "over there it still smokes" is not. */
+  private static final Pattern OVER =
+      Pattern.compile("(?i)over(?: now)?(?:[.!]|[,;:.!]\\s*(?<more>.+))?");
 
   /**
    * Dangers that the words may mean that were said since these dangers were last asked about; all
    * words if they never were.
    */
-  List<Danger> told(Step.AskDangers step, List<Danger> dangers) {
+  Told told(Step.AskDangers step, List<Danger> dangers) {
     CaseState state = sitting.moment().state();
     long asked =
         step.dangers().stream()
@@ -34,11 +50,15 @@ record KnownDangers(Sitting sitting) {
             .max()
             .orElse(0);
     Set<Thing> meant = new LinkedHashSet<>();
-    Entry.valid(sitting.moment().entries()).stream()
-        .filter(e -> e.number() > asked && e.event() instanceof Event.Said)
-        .map(e -> ((Event.Said) e.event()).words())
-        .forEach(said -> meant.addAll(sitting.ears().tellings().hear(said).dangerThings()));
-    return dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList();
+    List<String> all =
+        Entry.valid(sitting.moment().entries()).stream()
+            .filter(e -> e.number() > asked && e.event() instanceof Event.Said)
+            .map(e -> ((Event.Said) e.event()).words())
+            .toList();
+    all.forEach(said -> meant.addAll(sitting.ears().tellings().hear(said).dangerThings()));
+    return new Told(
+        dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList(),
+        String.join(", ", all));
   }
 
   /**
@@ -46,7 +66,7 @@ record KnownDangers(Sitting sitting) {
    * repaired since. A gate that does not move at present may still move by itself. The person has
    * to type a word to say that the danger is over; one key is not enough.
    */
-  List<Danger> kept(Step.AskDangers step, Map<String, Answer> answers) {
+  Kept kept(Step.AskDangers step, Map<String, Answer> answers) {
     CaseState state = sitting.moment().state();
     List<Danger> reported =
         step.dangers().stream()
@@ -60,14 +80,51 @@ record KnownDangers(Sitting sitting) {
                         .isPresent())
             .toList();
     if (reported.isEmpty()) {
-      return List.of();
+      return new Kept(List.of(), List.of(), false);
     }
     sitting.show(
         Block.paragraph("Reported in this case, and nothing has been repaired since:"),
         Block.numbered(reported.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
-    String line =
-        sitting.line("Enter if it still applies; over if it is over for good, or was a mistake");
-    return line.strip().equalsIgnoreCase("over") ? List.of() : reported;
+    return untilClear(reported);
+  }
+
+  /**
+   * Reported dangers after the list was answered.
+   *
+   * @param stand those that still apply
+   * @param words that were typed instead of, or behind, the word that answers it
+   * @param others whether these words tell of a danger that was not reported
+   */
+  record Kept(List<Danger> stand, List<String> words, boolean others) {}
+
+  /** Only Enter and the word answer it; other words are kept, and it is asked again. */
+  private Kept untilClear(List<Danger> reported) {
+    List<String> words = new ArrayList<>();
+    while (true) {
+      String line =
+          sitting
+              .line("Enter if it still applies; over if it is over for good, or was a mistake")
+              .strip();
+      Matcher over = OVER.matcher(line);
+      if (over.matches()) {
+        Optional.ofNullable(over.group("more")).ifPresent(words::add);
+        return new Kept(List.of(), words, tellOfOthers(words, reported));
+      }
+      if (line.isEmpty()) {
+        return new Kept(reported, words, tellOfOthers(words, reported));
+      }
+      words.add(line);
+      sitting.say(
+          "Kept: "
+              + Words.quoted(line)
+              + ". That does not say whether it is over: type over if it is, or press Enter.");
+    }
+  }
+
+  private boolean tellOfOthers(List<String> words, List<Danger> reported) {
+    return words.stream()
+        .flatMap(w -> sitting.ears().tellings().hear(w).dangerThings().stream())
+        .anyMatch(t -> reported.stream().noneMatch(d -> d.thing().equals(t)));
   }
 
   /**

@@ -29,6 +29,9 @@ public final class Questions {
    */
   private static final Set<String> NONE = Set.of("0", "none", "no", "nothing");
 
+  /** Words from which a line is a sentence, not an answer with a slip in it. */
+  private static final int SENTENCE = 4;
+
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final ForceEntry forces;
@@ -74,9 +77,28 @@ public final class Questions {
     HeardAnswer heard =
         HeardAnswer.to(check, line, sitting.moment().judgement().expectation(check.id()));
     if (heard.answer().isEmpty()) {
-      sitting.say(heard.complaint());
+      refuse(check, line, heard.complaint());
     }
-    return forces.forbids(check, heard.answer()) ? Optional.empty() : heard.answer();
+    Optional<Answer> meant =
+        heard
+            .answer()
+            .flatMap(
+                a ->
+                    new UnitSlip(sitting)
+                        .meant(check, a, sitting.moment().judgement().expectation(check.id())));
+    return forces.forbids(check, meant) ? Optional.empty() : meant;
+  }
+
+  /** Says why a line is no answer. A sentence says something all the same, so it is kept. */
+  private void refuse(Check check, String line, String complaint) {
+    if (wishes.volunteered().isOtherReading(check, line)) {
+      sitting.say(complaint + " To tell what another check asks for: tell " + line.strip() + ".");
+    } else if (line.strip().split("\\s+").length >= SENTENCE) {
+      wishes.volunteered().keep(line.strip());
+      sitting.say(complaint + " Your words are kept as a note.");
+    } else {
+      sitting.say(complaint);
+    }
   }
 
   /**

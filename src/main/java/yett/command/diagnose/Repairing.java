@@ -10,10 +10,10 @@ import yett.console.SignalWord;
 import yett.interview.CouldNotBeDone;
 import yett.interview.Event;
 import yett.interview.Moment;
+import yett.interview.Settings;
 import yett.interview.Step;
 import yett.interview.Trail;
 import yett.knowledge.Repair;
-import yett.knowledge.SetUp;
 import yett.wording.CallWords;
 import yett.wording.ConsequenceWords;
 import yett.wording.Wording;
@@ -87,9 +87,7 @@ final class Repairing {
    */
   private Optional<Block> yetToSet() {
     String names =
-        sitting.moment().judgement().followUps().stream()
-            .map(due -> sitting.base().repairs().get(due.card()))
-            .filter(r -> r != null && r.needs().contains(SetUp.GATE_RUNNING))
+        Settings.due(sitting.moment().judgement(), sitting.base()).stream()
             .map(r -> r.name().toLowerCase(Locale.ROOT) + whyNot(r))
             .distinct()
             .collect(Collectors.joining("; "));

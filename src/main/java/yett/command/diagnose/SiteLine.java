@@ -10,9 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import yett.command.common.HeardAnswer;
-import yett.interview.Answer;
 import yett.knowledge.SiteQuestion;
 
 /**
@@ -23,9 +20,6 @@ import yett.knowledge.SiteQuestion;
  * @param numbered how many of the questions, from the first, are on the page with numbers
  */
 record SiteLine(List<SiteQuestion> questions, int numbered) {
-  private static final Set<String> NOT = Set.of("no", "none", "without", "not");
-  private static final String ABSENT = "none";
-
   private static final Pattern NUMBERED = Pattern.compile("(\\d{1,2})\\s*[:=]?\\s+(.+)");
 
   /** A comma between digits is a decimal comma. */
@@ -45,9 +39,9 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     Set<SiteQuestion> guessed = new LinkedHashSet<>();
     List<String> unclear = new ArrayList<>();
     for (String part : BETWEEN.split(SiteWords.plain(line))) {
-      List<Match> matches = part.isBlank() ? List.of() : matches(part.strip());
+      List<SiteMatch> matches = part.isBlank() ? List.of() : matches(part.strip());
       matches.forEach(m -> said.put(m.question(), m.answer()));
-      matches.stream().filter(this::isGuess).map(Match::question).forEach(guessed::add);
+      matches.stream().filter(this::isGuess).map(SiteMatch::question).forEach(guessed::add);
       if (matches.isEmpty() && !part.isBlank()) {
         unclear.add(part.strip());
       }
@@ -55,38 +49,60 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     return new Heard(said, guessed, List.copyOf(unclear));
   }
 
-  private boolean isGuess(Match match) {
+  private boolean isGuess(SiteMatch match) {
     return match.score() == 1
         && match.question().measures().isPresent()
         && questions.indexOf(match.question()) >= numbered;
   }
 
   /** What a part says: one thing, or several behind one "no", as in "no edges or loops". */
-  private List<Match> matches(String part) {
-    Optional<Match> whole = part(part);
+  private List<SiteMatch> matches(String part) {
+    Optional<SiteMatch> whole = part(part);
     if (whole.isPresent()) {
       return whole.stream().toList();
     }
+    List<SiteMatch> readings = severalReadings(part);
+    if (!readings.isEmpty()) {
+      return readings;
+    }
     String[] pieces = part.split("(?i)\\s+(?:or|and|nor)\\s+");
     String first = pieces[0].split("\\s+")[0].toLowerCase(Locale.ROOT);
-    String not = NOT.contains(first) ? first + " " : "";
-    List<Match> matches = new ArrayList<>();
+    String not = SiteChoices.NOT.contains(first) ? first + " " : "";
+    List<SiteMatch> matches = new ArrayList<>();
     for (int i = 0; i < pieces.length; i++) {
-      boolean denied = SiteWords.of(pieces[i]).stream().anyMatch(NOT::contains);
+      boolean denied = SiteWords.of(pieces[i]).stream().anyMatch(SiteChoices.NOT::contains);
       part(denied ? pieces[i] : not + pieces[i]).ifPresent(matches::add);
     }
     return matches.size() == pieces.length ? matches : List.of();
   }
 
-  /** How well some words fit an answer. */
-  private record Match(SiteQuestion question, String answer, int score) {}
+  /** Several readings without a comma between them, as in "feeder 40 m 4 mm2"; all or none. */
+  private List<SiteMatch> severalReadings(String part) {
+    String[] pieces = part.split("\\s+(?=-?\\d)");
+    List<SiteMatch> matches = new ArrayList<>();
+    String name = "";
+    for (String next : pieces) {
+      boolean number = next.matches("-?\\d.*");
+      name = number ? name : next + " ";
+      if (number) {
+        Optional<SiteMatch> match = byWords(name + next).or(() -> byWords(next));
+        if (match.isEmpty()) {
+          return List.of();
+        }
+        matches.add(match.get());
+      }
+    }
+    boolean distinct =
+        matches.stream().map(SiteMatch::question).distinct().count() == matches.size();
+    return matches.size() > 1 && distinct ? matches : List.of();
+  }
 
-  private Optional<Match> part(String part) {
+  private Optional<SiteMatch> part(String part) {
     Matcher line = NUMBERED.matcher(part);
-    if (!line.matches() || questions.stream().anyMatch(q -> isReading(q, part))) {
+    if (!line.matches() || isAnswer(part)) {
       return byWords(part);
     }
-    Optional<Match> said = ofLine(Integer.parseInt(line.group(1)), line.group(2));
+    Optional<SiteMatch> said = ofLine(Integer.parseInt(line.group(1)), line.group(2));
     boolean reading = line.group(2).chars().anyMatch(Character::isDigit);
     return said.isPresent() || reading
         ? said
@@ -94,97 +110,46 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   }
 
   /** Reads the answer to a numbered line of the page, such as "13 420 kg". */
-  private Optional<Match> ofLine(int number, String answer) {
+  private Optional<SiteMatch> ofLine(int number, String answer) {
     if (number < 1 || number > numbered) {
       return Optional.empty();
     }
     SiteQuestion question = questions.get(number - 1);
     if (question.measures().isPresent()) {
       return Optional.of(answer)
-          .filter(a -> isReading(question, a))
-          .map(a -> new Match(question, a, 1));
+          .filter(a -> SiteReadings.is(question, a))
+          .map(a -> new SiteMatch(question, a, 1));
     }
-    return choice(question, SiteWords.of(answer), 1);
+    return SiteChoices.best(question, SiteWords.of(answer), 1);
   }
 
-  private static boolean isReading(SiteQuestion question, String text) {
-    return question
-        .measures()
-        .flatMap(m -> HeardAnswer.reading(m, text).answer())
-        .flatMap(Answer::reading)
-        .isPresent();
+  /** Whether a part that begins with a number is an answer by itself, such as "4 mm2". */
+  private boolean isAnswer(String part) {
+    Set<String> words = SiteWords.of(part);
+    return questions.stream()
+        .anyMatch(q -> SiteReadings.is(q, part) || SiteChoices.isOne(q, words));
   }
 
-  private Optional<Match> byWords(String part) {
+  private Optional<SiteMatch> byWords(String part) {
     Set<String> words = SiteWords.of(part);
     if (questions.stream().anyMatch(q -> SiteWords.of(q.id()).equals(words))) {
       return Optional.empty(); // the name of a detail does not say how it is
     }
-    List<Match> matches = questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
-    int best = matches.stream().mapToInt(Match::score).max().orElse(0);
-    List<Match> firsts = matches.stream().filter(m -> m.score() == best).toList();
+    List<SiteMatch> matches =
+        questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
+    int best = matches.stream().mapToInt(SiteMatch::score).max().orElse(0);
+    List<SiteMatch> firsts = matches.stream().filter(m -> m.score() == best).toList();
+    if (firsts.isEmpty()) {
+      return SiteReadings.bare(questions, part, words);
+    }
     boolean reading = firsts.stream().allMatch(m -> m.question().measures().isPresent());
     return firsts.size() == 1 || reading ? firsts.stream().findFirst() : Optional.empty();
   }
 
-  private static Optional<Match> match(SiteQuestion question, String part, Set<String> words) {
-    int named = shared(words, SiteWords.of(question.id() + " " + question.name()));
+  private static Optional<SiteMatch> match(SiteQuestion question, String part, Set<String> words) {
+    int named = SiteWords.shared(words, SiteWords.of(question.id() + " " + question.name()));
     return question.measures().isPresent()
-        ? reading(question, part).map(r -> new Match(question, r, 10 * named + 1))
-        : choice(question, words, named);
-  }
-
-  private static Optional<String> reading(SiteQuestion question, String part) {
-    int digit = 0;
-    while (digit < part.length() && !Character.isDigit(part.charAt(digit))) {
-      digit++;
-    }
-    int from =
-        digit > 0 && digit < part.length() && part.charAt(digit - 1) == '-' ? digit - 1 : digit;
-    String number = part.substring(from);
-    return Stream.of(part, number, withoutName(question, number))
-        .filter(text -> text.chars().anyMatch(Character::isLetter)) // a bare number has no unit
-        .map(text -> HeardAnswer.reading(question.measures().get(), text).answer())
-        .flatMap(a -> a.flatMap(Answer::reading).stream())
-        .map(Answer.Read::typed)
-        .findFirst();
-  }
-
-  /** The text before the name of a question at its end, as in "6.2 m free run". */
-  private static String withoutName(SiteQuestion question, String text) {
-    Set<String> name = SiteWords.of(question.id() + " " + question.name());
-    String left = text;
-    while (left.indexOf(' ') > 0) {
-      String last = left.substring(left.lastIndexOf(' ') + 1);
-      if (!name.containsAll(SiteWords.of(last))) {
-        break;
-      }
-      left = left.substring(0, left.lastIndexOf(' ')).strip();
-    }
-    return left;
-  }
-
-  private static Optional<Match> choice(SiteQuestion question, Set<String> words, int named) {
-    Match best = null;
-    boolean not = words.stream().anyMatch(NOT::contains);
-    Set<String> said = words.size() == 1 ? words : SiteWords.counted(words);
-    boolean bare = words.size() == 1 && words.iterator().next().matches("[0-9./]+");
-    for (Map.Entry<String, String> choice : question.choices().entrySet()) {
-      int shared = shared(said, SiteWords.of(choice.getKey() + " " + choice.getValue()));
-      int score = named == 0 && shared == words.size() && !bare ? 5 * shared : 0;
-      if (named > 0 && not) {
-        score = choice.getKey().equals(ABSENT) ? 10 * named + 5 : 0;
-      } else if (named > 0) {
-        score = shared > 0 ? 10 * named + 5 * shared : 0; // a name alone asks for its question
-      }
-      if (score > 0 && (best == null || score > best.score())) {
-        best = new Match(question, choice.getKey(), score);
-      }
-    }
-    return Optional.ofNullable(best);
-  }
-
-  private static int shared(Set<String> some, Set<String> others) {
-    return (int) some.stream().filter(others::contains).count();
+        ? SiteReadings.in(question, part).map(r -> new SiteMatch(question, r, 10 * named + 1))
+        : SiteChoices.best(question, words, named);
   }
 }

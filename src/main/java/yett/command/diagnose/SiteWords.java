@@ -50,4 +50,9 @@ final class SiteWords {
         .forEach(words::add);
     return words;
   }
+
+  /** How many words two sets have in common. */
+  static int shared(Set<String> some, Set<String> others) {
+    return (int) some.stream().filter(others::contains).count();
+  }
 }

@@ -34,6 +34,7 @@ public final class Sitting {
   private final TabWords tab;
   private final Rewording rewording;
   private final ReadScreens screens = new ReadScreens(this);
+  private final Overheard overheard = new Overheard(this);
 
   public Sitting(Console console, OpenCase open) {
     this.console = console;
@@ -144,7 +145,7 @@ public final class Sitting {
     show(Block.paragraph(sentence));
   }
 
-  /** Reads a line. "save" works at every prompt, also at those inside another one. */
+  /** Reads a line. "save", and what comes first on a call, work at every prompt. */
   public String line(String prompt) {
     screens.typed();
     String shown = prompt + "> ";
@@ -152,7 +153,10 @@ public final class Sitting {
       console.say(prompt + ":");
       shown = "> ";
     }
-    return Prompt.withLeave(console).line(shown, tab.words()).orElseThrow(CaseLeftException::new);
+    String typed =
+        Prompt.withLeave(console).line(shown, tab.words()).orElseThrow(CaseLeftException::new);
+    overheard.hear(typed);
+    return typed;
   }
 
   /** Asks until a line can be read. */

@@ -1,7 +1,17 @@
 package yett.command.diagnose;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.interview.Event;
@@ -17,7 +27,35 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
    * here.
    */
   List<Thing> among(Heard heard) {
-    return heard.dangerThings().stream()
+    return open(heard.dangerThings());
+  }
+
+  /**
+   * Asks about the dangers of which complaints tell. What the caller's own words meant was asked
+   * about by its name when they were said.
+   */
+  boolean askOf(Collection<String> complaints) {
+    Map<String, Map<String, String>> tellsOf =
+        sitting.base().telephone().spoken().tellsOf().getOrDefault("complaint", Map.of());
+    Set<Thing> asked = new HashSet<>();
+    sitting
+        .moment()
+        .state()
+        .told()
+        .said()
+        .forEach(said -> asked.addAll(sitting.ears().tellings().hear(said).dangerThings()));
+    List<Thing> told = new ArrayList<>();
+    complaints.forEach(
+        c ->
+            tellsOf
+                .getOrDefault(c, Map.of())
+                .forEach((k, o) -> told.add(new Thing(Thing.Kind.DANGER, k, o))));
+    List<Thing> dangers = open(told.stream().filter(t -> !asked.contains(t)).distinct().toList());
+    return !dangers.isEmpty() && ask(dangers, "", said -> {});
+  }
+
+  private List<Thing> open(List<Thing> dangers) {
+    return dangers.stream()
         .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
         .filter(t -> !isReported(t))
         .toList();
@@ -56,30 +94,52 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
     sitting.show(
         Block.paragraph("That may mean danger:"),
         Block.numbered(outcomes.stream().map(o -> Wording.capital(o.text())).toList()));
-    int so =
+    Optional<Set<Integer>> so =
         sitting.until(
             dangers.size() == 1
                 ? "Is this true? yes, or 0 if not"
-                : "Is any of these true? Its number, or 0 if not",
-            line ->
-                dangers.size() == 1 && line.equalsIgnoreCase("yes")
-                    ? Prompt.Reading.of(1)
-                    : line.equals("0") || line.equalsIgnoreCase("no")
-                        ? Prompt.Reading.of(0)
-                        : Prompt.number(line, dangers.size())
-                            .map(Prompt.Reading::of)
-                            .orElse(
-                                line.isEmpty() || Volunteered.isPrompted(line)
-                                    ? Prompt.Reading.again(
-                                        "Look first; then say whether it is true.")
-                                    : Prompt.Reading.of(-1)));
-    if (so > 0) {
-      Thing danger = dangers.get(so - 1);
-      sitting.record(takenUp.chosen(danger));
-    } else if (so < 0) {
+                : "Which of these are true? Numbers, or 0 if none",
+            line -> answer(line, dangers.size()));
+    if (so.isEmpty()) {
       keep.accept(words);
       sitting.record(new Event.DangersAgain()); // not clear: the whole list comes again
+      return true;
     }
-    return so != 0;
+    if (!so.get().isEmpty()) {
+      keep.accept(words);
+      Set<String> taken = new HashSet<>(); // of two forms of one danger, the graver
+      sitting.record(
+          IntStream.range(0, dangers.size())
+              .filter(i -> so.get().contains(i + 1))
+              .mapToObj(dangers::get)
+              .sorted(Comparator.comparingInt(this::form))
+              .filter(d -> taken.add(d.card()))
+              .map(takenUp::chosen)
+              .toArray(Event[]::new));
+    }
+    return !so.get().isEmpty();
+  }
+
+  private int form(Thing danger) {
+    return sitting.base().checks().get(danger.card()).indexOf(danger.outcome());
+  }
+
+  /** Which are true, none or some; the inner value is empty if the line does not say. */
+  private static Prompt.Reading<Optional<Set<Integer>>> answer(String line, int most) {
+    if (most == 1 && line.equalsIgnoreCase("yes")) {
+      return Prompt.Reading.of(Optional.of(Set.of(1)));
+    }
+    if (line.equals("0") || line.equalsIgnoreCase("no")) {
+      return Prompt.Reading.of(Optional.of(Set.of()));
+    }
+    if (line.isEmpty() || Volunteered.isPrompted(line)) {
+      return Prompt.Reading.again("Look first; then say whether it is true.");
+    }
+    List<Optional<Integer>> numbers =
+        Arrays.stream(line.split("[\\s,;]+")).map(n -> Prompt.number(n, most)).toList();
+    return Prompt.Reading.of(
+        numbers.stream().allMatch(Optional::isPresent)
+            ? Optional.of(numbers.stream().map(Optional::orElseThrow).collect(Collectors.toSet()))
+            : Optional.empty());
   }
 }

@@ -1,16 +1,22 @@
 package yett.command.diagnose;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import yett.console.Block;
+import yett.dispatch.CallUrgency;
 import yett.interview.Event;
 import yett.interview.NotExcluded;
+import yett.knowledge.Pressing;
 import yett.knowledge.Role;
+import yett.knowledge.SetUp;
 import yett.wording.Wording;
 
 /** Finds out whether a danger keeps a call from being closed by what its caller says. */
 record UnsettledDangers(Sitting sitting) {
+  private static final String AT_ONCE = Pressing.Urgency.AT_ONCE.words();
+
   /** Says at once what follows from a danger that nobody can tell. */
   void warn() {
     List<String> untold = notExcluded().words();
@@ -27,17 +33,47 @@ record UnsettledDangers(Sitting sitting) {
     return notExcluded().unasked();
   }
 
-  /** Whether a danger keeps the call from being closed; if so, the reason is shown. */
+  /**
+   * Whether a danger, or a known fault with which the gate must not run, keeps the call from being
+   * closed; if so, the reason is shown.
+   */
   boolean keepsOpen() {
-    Optional<String> why = why();
+    return isSaid(why());
+  }
+
+  /** The same, or because somebody is needed there at once although the caller is gone. */
+  boolean keepsOpenUnreached() {
+    return isSaid(why().or(this::pressing));
+  }
+
+  private boolean isSaid(Optional<String> why) {
     why.ifPresent(
         w ->
             sitting.say(
                 w
-                    + ", so this call cannot be closed that way. The case stays open, with the urgency"
-                    + " \"at once\": whether or not the gate runs or they ring again, somebody has to"
-                    + " look at it before anybody uses it."));
+                    + ", so this call cannot be closed that way. The case stays open, "
+                    + (level().equals(AT_ONCE) ? "with the urgency \"at once\": " : "and ")
+                    + "whether or not the gate runs or they ring again, somebody has to look at it"
+                    + " before anybody uses it."));
     return why.isPresent();
+  }
+
+  /** How soon somebody has to be there. */
+  String level() {
+    if (isDanger()) {
+      return AT_ONCE;
+    }
+    return CallUrgency.of(
+            sitting.base(),
+            sitting.moment().state(),
+            sitting.moment().entries(),
+            ZoneId.systemDefault())
+        .level();
+  }
+
+  /** Whether a danger is the reason, so that help may have been called. */
+  boolean isDanger() {
+    return danger().isPresent();
   }
 
   /**
@@ -55,9 +91,13 @@ record UnsettledDangers(Sitting sitting) {
 
   /** Why the call cannot be closed, as the beginning of a sentence; empty if it can. */
   private Optional<String> why() {
+    return danger().or(this::knownFault);
+  }
+
+  private Optional<String> danger() {
     return reported()
-        .or(() -> untold())
-        .or(() -> complained())
+        .or(this::untold)
+        .or(this::complained)
         .or(() -> isOpen() ? Optional.of("The dangers have not been ruled out") : Optional.empty());
   }
 
@@ -71,6 +111,18 @@ record UnsettledDangers(Sitting sitting) {
             .map(s -> sitting.base().stops().get(s.stop()))
             .anyMatch(s -> s.goesOn().filter(Role.CALLER::may).isEmpty());
     return stands ? Optional.of("A danger was reported") : Optional.empty();
+  }
+
+  private Optional<String> knownFault() {
+    return sitting.moment().judgement().whyForbidden(SetUp.GATE_RUNNING).stream()
+        .findFirst()
+        .map(why -> "Nobody runs the gate: " + why);
+  }
+
+  private Optional<String> pressing() {
+    return level().equals(AT_ONCE)
+        ? Optional.of("Somebody is needed there at once")
+        : Optional.empty();
   }
 
   private Optional<String> untold() {

@@ -4,14 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import yett.command.common.ComplaintNames;
 import yett.command.common.HeardAnswer;
-import yett.command.common.ListChoice;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
-import yett.knowledge.RuleBase;
+import yett.saying.Forcing;
 import yett.saying.Heard;
 import yett.saying.Tellings;
 import yett.saying.Thing;
@@ -27,6 +25,9 @@ public final class Volunteered {
    */
   private static final Set<String> PROMPTED =
       Set.of("close", "done", "cannot", "send", "leave", "list", "both", "first", "second");
+
+  /** From which weight on a meaning is so clear that Enter may take it. */
+  private static final double CLEAR = 0.6;
 
   private final Sitting sitting;
   private final ToldAndConfirmed takenUp;
@@ -96,7 +97,21 @@ public final class Volunteered {
    */
   boolean hearElsewhere(Check check, String line) {
     boolean answers = HeardAnswer.to(check, line).answer().isPresent();
-    return (!answers || isElsewhere(check, line)) && hear(line);
+    return (!answers || isElsewhere(check, line)) && !isOtherReading(check, line) && hear(line);
+  }
+
+  /** Whether a bare reading in the unit of another quantity answers a question for a reading. */
+  boolean isOtherReading(Check check, String line) {
+    return check.measured()
+        && HeardAnswer.to(check, line).answer().isEmpty()
+        && SpokenReading.of(line, sitting.base())
+            .filter(r -> r.words().isEmpty() && r.hasUnit())
+            .filter(r -> r.checks().stream().noneMatch(c -> isAlike(c, check)))
+            .isPresent();
+  }
+
+  private static boolean isAlike(Check one, Check other) {
+    return one.measures().get().quantity() == other.measures().get().quantity();
   }
 
   /** Whether words that share something with an answer to this check mean something else. */
@@ -146,11 +161,15 @@ public final class Volunteered {
     if (!told.isEmpty() && dangers.ask(told, words, this::keep)) {
       return true;
     }
+    if (Forcing.isOnlyMeant(words) && sitting.moment().state().role() == Role.CALLER) {
+      keep(words); // they were told not to; nothing else is meant by it
+      return true;
+    }
     if (told.isEmpty() && new WorksAgain(sitting).tellsOfIt(words)) {
       end.worksAgain(Optional.of(words));
       return true;
     }
-    Optional<Thing> named = reported(words);
+    Optional<Thing> named = new NamedThing(sitting.base()).of(words);
     List<Thing> others = named.map(List::of).orElseGet(() -> takenUp.news(heard.things()));
     if (single && named.isEmpty()
         || others.isEmpty()
@@ -158,8 +177,15 @@ public final class Volunteered {
       return !told.isEmpty();
     }
     boolean sure = named.isPresent() && !single;
-    List<Thing> meant = sure ? others : new Choices(sitting).several(others, takenUp::words);
+    List<Thing> meant =
+        sure
+            ? others
+            : new Choices(sitting).several(others, takenUp::words, isClear(others.get(0), heard));
     takenUp.take(meant);
+    if (told.isEmpty()) {
+      hearComplaints(
+          meant.stream().filter(t -> t.kind() == Thing.Kind.COMPLAINT).map(Thing::card).toList());
+    }
     if (meant.isEmpty() && !single && sitting.moment().state().role() != Role.CALLER) {
       keep(words); // what was said is worth keeping, though it is none of this
       sitting.say("Your words are kept as a note.");
@@ -167,25 +193,19 @@ public final class Volunteered {
     return true;
   }
 
+  /** Asks about the dangers of which complaints tell that were picked, not said. */
+  public void hearComplaints(List<String> complaints) {
+    dangers.askOf(complaints);
+  }
+
+  private static boolean isClear(Thing thing, Heard heard) {
+    return heard.findings().stream().anyMatch(f -> f.thing().equals(thing) && f.weight() >= CLEAR);
+  }
+
   /** Hears dangers in words stored in any case; true if there is one, or the list comes again. */
   public boolean hearDanger(String words) {
     List<Thing> told = words.isBlank() ? List.of() : dangers.among(tellings().hear(words));
     return !told.isEmpty() && dangers.ask(told, words, kept -> {});
-  }
-
-  /** A complaint or recent event whose exact name in a list these words are. */
-  private Optional<Thing> reported(String words) {
-    RuleBase base = sitting.base();
-    return new ComplaintNames(base.complaints())
-        .named(words)
-        .map(c -> new Thing(Thing.Kind.COMPLAINT, c.id(), ""))
-        .or(
-            () ->
-                base.histories().values().stream()
-                    .filter(
-                        h -> !ListChoice.same(words, List.of(h.id()), List.of(h.name())).isEmpty())
-                    .findFirst()
-                    .map(h -> new Thing(Thing.Kind.HISTORY, h.id(), "")));
   }
 
   private Tellings tellings() {

@@ -8,12 +8,16 @@ import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.Telephone;
+import yett.saying.Heard;
 import yett.saying.Thing;
 
 /** Lists what a caller has to watch for after the gate works again. */
 record WhatToWatch(Sitting sitting) {
   /** A look that shows a cause at least this often counts as a sign of the cause. */
   private static final double SHOWS = 0.5;
+
+  /** Words that fit less than this say nothing of what was done. */
+  private static final double CLEAR = 0.5;
 
   /**
    * What to watch for: what the cards say after this repair, and what always applies.
@@ -39,7 +43,12 @@ record WhatToWatch(Sitting sitting) {
   /** Repairs that a caller may do, for the likeliest meaning of these words that has any. */
   private Stream<Repair> repairs(String words) {
     List<Thing> heard =
-        words.isBlank() ? List.of() : sitting.ears().tellings().hear(words).things();
+        words.isBlank()
+            ? List.of()
+            : sitting.ears().tellings().hear(words).findings().stream()
+                .filter(f -> f.weight() >= CLEAR)
+                .map(Heard.Found::thing)
+                .toList();
     return heard.stream().map(this::repairs).filter(r -> !r.isEmpty()).findFirst().stream()
         .flatMap(List::stream);
   }

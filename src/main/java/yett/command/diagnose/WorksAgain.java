@@ -5,6 +5,7 @@ import yett.knowledge.Role;
 import yett.knowledge.Telephone;
 import yett.saying.Heard;
 import yett.saying.Thing;
+import yett.saying.Tripped;
 
 /** Recognises the words and answers by which a caller says that the gate works again. */
 public record WorksAgain(Sitting sitting) {
@@ -23,7 +24,11 @@ public record WorksAgain(Sitting sitting) {
             .mapToDouble(Heard.Found::weight)
             .max()
             .orElse(0);
-    return isCall() && heard.dangers().isEmpty() && again >= LEAST && again >= complaint;
+    return isCall()
+        && !Tripped.again(words)
+        && heard.dangers().isEmpty()
+        && again >= LEAST
+        && again >= complaint;
   }
 
   private double weight(Heard heard) {

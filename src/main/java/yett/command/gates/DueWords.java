@@ -13,7 +13,7 @@ final class DueWords {
 
   DueWords(Desk desk) {
     this.today = LocalDate.ofInstant(desk.clock().instant(), zone);
-    this.months = desk.firm().inspectEvery();
+    this.months = desk.firmAtWork().inspectEvery();
   }
 
   int months() {

@@ -32,9 +32,12 @@ public record GateEntryCommands(Desk desk, Console console) {
   public void add(@Arguments List<String> words) {
     UsageException.when(words.size() < 2, ADD);
     String name = words.get(0).strip();
-    if (name.isEmpty() || !GateNames.isName(name) || name.contains("=")) {
-      throw new UsageException(GateNames.isName(name) ? ADD : GateNames.refusal(name));
+    if (name.isEmpty() || !GateNames.isName(name)) {
+      throw new UsageException(GateNames.refusal(name));
     }
+    UsageException.when(
+        name.contains("="),
+        "The name of the gate comes first, and has no \"=\": that is for the answers. " + ADD);
     if (new Gates(desk, console).names().contains(name)) {
       throw new UsageException(
           "There is a gate \"" + name + "\" already. Change it with: gates describe.");
@@ -50,8 +53,8 @@ public record GateEntryCommands(Desk desk, Console console) {
   public void describe(@Arguments List<String> words) {
     UsageException.when(words.size() < 2, DESCRIBE);
     String name = new Gates(desk, console).exactly(words.get(0));
-    Map<String, String> before =
-        desk.casebook().site(name).map(GateMemory::answers).orElse(Map.of());
+    GateMemory memory = new GateMemory(desk.casebook(), desk.clock());
+    Map<String, String> before = desk.casebook().site(name).map(memory::now).orElse(Map.of());
     keep(name, before, words.subList(1, words.size()));
   }
 

@@ -26,15 +26,14 @@ record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
       List.of("last visit", "cases", "open cases", "retired");
 
   /**
-   * The answers about each gate, by name and question. A question with an empty cell is left out. A
-   * cell with the usual answer gives an empty answer, which replaces an earlier one.
+   * The answers about each gate, by name and question. A question with an empty cell is left out.
    *
    * @throws yett.command.common.UsageException with all that is wrong, if anything is
    */
-  Map<String, Map<String, Optional<String>>> gates() {
+  Map<String, Map<String, String>> gates() {
     int gate = sheet.column("Gate");
     Map<Integer, SiteQuestion> questions = questions(gate);
-    Map<String, Map<String, Optional<String>>> gates = new LinkedHashMap<>();
+    Map<String, Map<String, String>> gates = new LinkedHashMap<>();
     for (SheetFile.Row row : sheet.rows()) {
       String name = SheetFile.name(row.cell(gate));
       nameProblem(name, gates).ifPresent(p -> sheet.problem(row, gate, p));
@@ -49,23 +48,30 @@ record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
                       () -> sheet.problem(row, column, refusal(question, cell)));
             }
           });
-      gates.put(name, withoutUsual(told));
+      gates.put(name, told);
     }
     sheet.refuseIfWrong();
     return gates;
   }
 
-  private Map<String, Optional<String>> withoutUsual(Map<String, String> told) {
-    SiteFacts facts = new SiteFacts(base);
-    Map<String, Optional<String>> fresh = new LinkedHashMap<>();
+  /**
+   * What is known of a gate together with what the sheet says. What the sheet only repeats stays as
+   * it was typed, or as nobody told it.
+   *
+   * @param before what is known; empty for a gate that nobody described yet
+   */
+  Map<String, String> with(Optional<Map<String, String>> before, Map<String, String> told) {
+    Map<String, String> answers = new LinkedHashMap<>(before.orElse(Map.of()));
+    Map<String, String> now = before.map(new SiteFacts(base)::answers).orElse(Map.of());
     told.forEach(
         (id, answer) -> {
-          SiteQuestion question = base.siteQuestions().get(id);
-          boolean known = question.follows().map(told::containsKey).orElse(true);
-          String usual = facts.usual(question, told);
-          fresh.put(id, Optional.of(answer).filter(a -> !known || !same(question, a, usual)));
+          boolean repeats =
+              now.containsKey(id) && same(base.siteQuestions().get(id), answer, now.get(id));
+          if (!repeats) {
+            answers.put(id, answer);
+          }
         });
-    return fresh;
+    return answers;
   }
 
   /**
@@ -89,7 +95,9 @@ record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
               .filter(q -> q.id().equalsIgnoreCase(column) || q.name().equalsIgnoreCase(column))
               .findFirst();
       if (question.isPresent()) {
-        questions.put(i, question.get());
+        if (!question.get().id().equals(SiteQuestion.TEMPERATURE_TODAY)) { // of one day only
+          questions.put(i, question.get());
+        }
       } else {
         List<String> names = new ArrayList<>(base.siteQuestions().keySet());
         sheet.problemInHead(

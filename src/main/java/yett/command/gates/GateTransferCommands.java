@@ -3,7 +3,6 @@ package yett.command.gates;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,7 +49,7 @@ public record GateTransferCommands(Desk desk, Console console, StandardStreams o
       completionProvider = Completions.FILES)
   public void export(@Arguments List<String> words) {
     Path file = NewFile.named(one(words, EXPORT));
-    NewFile.write(file, new GateSheet(desk.base()).csv(new Gates(desk, console).all()), output);
+    NewFile.write(file, GateSheet.toCarry(desk.base()).csv(new Gates(desk, console).all()), output);
   }
 
   @Command(
@@ -61,22 +60,17 @@ public record GateTransferCommands(Desk desk, Console console, StandardStreams o
   public void take(@Arguments List<String> words) {
     SheetFile sheet = SheetFile.read(one(words, IMPORT));
     List<String> known = new Gates(desk, console).names();
-    Map<String, Map<String, Optional<String>>> gates =
-        new GateImport(desk.base(), sheet, known).gates();
+    GateImport reader = new GateImport(desk.base(), sheet, known);
+    Map<String, Map<String, String>> gates = reader.gates();
+    GateMemory memory = new GateMemory(desk.casebook(), desk.clock());
     int changed = 0;
     int fresh = 0;
-    for (Map.Entry<String, Map<String, Optional<String>>> gate : gates.entrySet()) {
-      Optional<Map<String, String>> before =
-          desk.casebook().site(gate.getKey()).map(GateMemory::answers);
-      Map<String, String> answers = new LinkedHashMap<>(before.orElse(Map.of()));
-      gate.getValue()
-          .forEach(
-              (question, answer) ->
-                  answer.ifPresentOrElse(
-                      a -> answers.put(question, a), () -> answers.remove(question)));
+    for (Map.Entry<String, Map<String, String>> gate : gates.entrySet()) {
+      Optional<Map<String, String>> before = desk.casebook().site(gate.getKey()).map(memory::now);
+      Map<String, String> answers = reader.with(before, gate.getValue());
       fresh += known.contains(gate.getKey()) ? 0 : 1;
       changed += known.contains(gate.getKey()) && !before.equals(Optional.of(answers)) ? 1 : 0;
-      if (!new GateMemory(desk.casebook(), desk.clock()).keep(gate.getKey(), answers)) {
+      if (!memory.keep(gate.getKey(), answers)) {
         throw new UsageException(
             "The casebook can no longer be reached. Run the same command again when it can:"
                 + " nothing is imported twice.");

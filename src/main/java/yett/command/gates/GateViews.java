@@ -117,7 +117,8 @@ final class GateViews {
         .forEach(
             (id, answer) -> {
               SiteQuestion question = base.siteQuestions().get(id);
-              if (answer.equals(told.get(id)) && !answer.equals(facts.usual(question, told))) {
+              boolean ofTheDay = id.equals(SiteQuestion.TEMPERATURE_TODAY);
+              if (answer.equals(told.get(id)) && !ofTheDay) {
                 rows.add(Block.row(question.name(), Wording.site(question, answer)));
               }
             });
@@ -125,7 +126,7 @@ final class GateViews {
     if (!rows.isEmpty()) {
       blocks.add(Block.heading("As installed"));
       blocks.add(new Block.Rows(rows));
-      blocks.add(Block.paragraph("All other answers are the usual ones."));
+      blocks.add(Block.paragraph("Nobody entered anything else; the usual is assumed."));
     }
     return blocks;
   }

@@ -102,6 +102,7 @@ record Gates(Desk desk, Console console) {
   }
 
   private List<Gate> read(Predicate<String> wanted) {
+    GateMemory memory = new GateMemory(desk.casebook(), desk.clock());
     Map<String, SiteRecord> described =
         desk.casebook().sites().stream()
             .filter(s -> wanted.test(s.id()))
@@ -132,7 +133,7 @@ record Gates(Desk desk, Console console) {
             e ->
                 new Gate(
                     e.getKey(),
-                    Optional.ofNullable(described.get(e.getKey())).map(GateMemory::answers),
+                    Optional.ofNullable(described.get(e.getKey())).map(memory::now),
                     new GateHistory(e.getValue()),
                     unread.getOrDefault(e.getKey(), 0),
                     Optional.ofNullable(described.get(e.getKey())).flatMap(GateMemory::retired)))

@@ -43,7 +43,7 @@ public record GatesCommands(Desk desk, Console console, StandardStreams output) 
     List<Gates.Gate> all = new Gates(desk, console).all();
     List<Gates.Gate> gates = all.stream().filter(g -> g.retired().isPresent() == retired).toList();
     if (csv) {
-      output.print(new GateSheet(desk.base()).csv(all));
+      output.print(GateSheet.toRead(desk.base()).csv(all));
     } else if (retired && gates.isEmpty()) {
       console.say("No gate is retired.");
     } else if (!all.isEmpty() && gates.isEmpty()) {

@@ -1,8 +1,11 @@
 package yett.record.drawing;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Map;
 import yett.paper.Markup;
 import yett.paper.Svg.Pen;
+import yett.quantity.Unit;
 
 /** Draws the closed gate to scale, seen from inside. */
 public final class Elevation {
@@ -168,20 +171,23 @@ public final class Elevation {
     for (double x : new double[] {0, shape.opening()}) {
       canvas.line(x, below - 0.05, x, below + 0.05, new Pen(Canvas.INK, 0.15));
     }
-    canvas.words(
-        "opening " + shape.units().in(metres(shape.opening())),
-        shape.opening() / 2,
-        below,
-        4,
-        "middle");
+    canvas.words("opening " + inUnits(shape.opening()), shape.opening() / 2, below, 4, "middle");
     canvas.words("seen from inside", -GateShape.BEYOND - MARGIN, below, 4, "start");
     canvas.words("scale " + scale, shape.tail() + MARGIN - 0.05, below, 4, "end");
   }
 
+  /** A length as the lists of the gate give it, to three figures. */
+  private String inUnits(double metres) {
+    Unit unit = shape.units().of(Unit.METRE);
+    if (unit == Unit.METRE) {
+      return metres(metres);
+    }
+    double value = unit.fromCanonical(Unit.METRE.toCanonical(metres));
+    return new BigDecimal(value).round(new MathContext(3)).toPlainString() + " " + unit.symbol();
+  }
+
   static String metres(double metres) {
-    return java.math.BigDecimal.valueOf(Math.round(metres * 100), 2)
-            .stripTrailingZeros()
-            .toPlainString()
+    return BigDecimal.valueOf(Math.round(metres * 100), 2).stripTrailingZeros().toPlainString()
         + " m";
   }
 

@@ -55,7 +55,8 @@ public final class TrendChart {
       svg.line(x(year), BOTTOM, x(year), BOTTOM + 1, AXIS);
       svg.words(String.valueOf(year), x(year), BOTTOM + 4.4, SIZE, "middle", Canvas.INK);
     }
-    svg.words("years since the baseline", RIGHT + 1.5, BOTTOM + 4.4, SIZE, "start", Canvas.INK);
+    svg.words("years since", RIGHT + 4, BOTTOM + 1, SIZE, "start", Canvas.INK);
+    svg.words("the baseline", RIGHT + 4, BOTTOM + 4.4, SIZE, "start", Canvas.INK);
     double first = points.get(0).value();
     svg.words(measures.showRounded(first), LEFT - 1.5, y(first) + 1, SIZE, "end", Canvas.INK);
     svg.line(LEFT, y(limit), RIGHT, y(limit), LIMIT);

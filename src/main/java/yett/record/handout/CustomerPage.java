@@ -171,7 +171,11 @@ final class CustomerPage {
   }
 
   private void proofs(Markup page) {
-    List<Answered> proofs = state.answers().stream().filter(a -> words.isProof(a.check())).toList();
+    List<Answered> proofs =
+        state.answers().stream()
+            .filter(a -> words.isProof(a.check()))
+            .filter(a -> state.latest(a.check()).filter(a::equals).isPresent()) // the last counts
+            .toList();
     if (proofs.isEmpty()) {
       return;
     }

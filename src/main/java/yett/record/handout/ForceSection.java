@@ -7,7 +7,6 @@ import yett.interview.Moment;
 import yett.paper.Markup;
 import yett.record.drawing.ForceChart;
 import yett.wording.ForceWords;
-import yett.wording.Wording;
 
 /**
  * Writes the measured forces on an obstruction with their limits; nothing if none were measured.
@@ -27,25 +26,10 @@ final class ForceSection {
       page.leaf("th", head, "scope", "col");
     }
     page.close().close().open("tbody");
-    for (Forces.Point p : forces.points()) {
-      page.open("tr");
-      page.leaf("td", Wording.spaced(p.proof()).replace("reversal ", ""));
-      page.leaf("td", ForceWords.place(p));
-      page.leaf("td", ForceWords.peak(p.force()));
-      page.leaf("td", ForceWords.allowed(p.force()));
-      page.leaf("td", ForceWords.above(p.force()));
-      page.leaf("td", ForceWords.aboveAllowed());
-      Verdict verdict = p.force().verdict();
-      page.leaf(
-          "td",
-          ForceWords.verdict(p.force()),
-          "class",
-          verdict == Verdict.MET
-              ? "short good"
-              : verdict == Verdict.MISSED ? "short bad" : "short");
-      page.close();
-    }
+    forces.before().forEach(p -> row(page, p, " before the repair"));
+    forces.points().forEach(p -> row(page, p, ""));
     page.close().close();
+    ForceWords.gaps(forces).forEach(gap -> page.leaf("p", gap + ".", "class", "note"));
     forces.points().stream()
         .flatMap(p -> p.force().left().stream())
         .max(Double::compare)
@@ -73,5 +57,22 @@ final class ForceSection {
                   "note");
               page.close();
             });
+  }
+
+  private static void row(Markup page, Forces.Point p, String when) {
+    page.open("tr");
+    page.leaf("td", ForceWords.way(p.proof()) + when);
+    page.leaf("td", ForceWords.place(p));
+    page.leaf("td", ForceWords.peak(p.force()));
+    page.leaf("td", ForceWords.allowed(p.force()));
+    page.leaf("td", ForceWords.above(p.force()));
+    page.leaf("td", ForceWords.aboveAllowed());
+    Verdict verdict = p.force().verdict();
+    page.leaf(
+        "td",
+        ForceWords.judged(p.force()),
+        "class",
+        verdict == Verdict.MET ? "short good" : verdict == Verdict.MISSED ? "short bad" : "short");
+    page.close();
   }
 }

@@ -12,6 +12,7 @@ import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.NewEvent;
 import yett.desk.OpenCase;
+import yett.dispatch.DispatchSheet;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.EventText;
@@ -44,7 +45,18 @@ class CallQueueTest {
   private static void isInOrder(Casebook casebook) {
     Event pressed = new Event.Pressed(List.of("goods-held-up"));
     Event hurt = new Event.Answered("danger-person", new Answer.Chosen("hurt-or-trapped"));
-    CaseId quiet = call(casebook, "North Gate", MONDAY, Role.CALLER);
+    Event calm = new Event.Pressed(List.of());
+    CaseId quiet = call(casebook, "North Gate", MONDAY, Role.CALLER, calm);
+    CaseId unasked = call(casebook, "Slipway", MONDAY.plusSeconds(70), Role.CALLER);
+    CaseId over =
+        call(
+            casebook,
+            "Ropewalk",
+            MONDAY.plusSeconds(180),
+            Role.CALLER,
+            new Event.Answered("danger-fire", new Answer.Chosen("fire")),
+            new Event.Answered("danger-fire", new Answer.Chosen("none")),
+            calm);
     CaseId held =
         call(
             casebook,
@@ -67,15 +79,23 @@ class CallQueueTest {
             new Event.Tended(Tending.CALL_BACK, "at five", LATER.plusSeconds(600).toString()));
     call(casebook, "Fish dock", MONDAY, Role.TECHNICIAN);
 
-    List<CallQueue.Call> calls = CallQueue.of(casebook, Shipped.BASE, ZoneOffset.UTC);
-    assertThat(calls).extracting(c -> c.line().id()).containsExactly(emergency, older, held, quiet);
+    List<CallQueue.Call> calls =
+        CallQueue.of(casebook, Shipped.BASE, ZoneOffset.UTC, CallQueueTest::exactly);
+    assertThat(calls)
+        .extracting(c -> c.line().id())
+        .containsExactly(emergency, over, older, held, unasked, quiet);
     assertThat(calls.get(0).words(LATER))
         .startsWith("at once · East Gate · 58 min old · somebody is hurt")
         .endsWith("nobody has taken it");
-    assertThat(calls.get(1).words(LATER))
+    assertThat(calls.get(2).words(LATER))
         .contains("sent: Tom", "call back: at five", "LATE", "with Mia Reed");
-    assertThat(calls.get(2).words(LATER)).contains("sent: Ben · at the gate");
-    assertThat(calls.get(1).words(MONDAY.plusSeconds(60))).doesNotContain("LATE");
+    assertThat(calls.get(3).words(LATER)).contains("sent: Ben · at the gate");
+    assertThat(calls.get(2).words(MONDAY.plusSeconds(60))).doesNotContain("LATE");
+  }
+
+  /** Stands for the rules, which decide whether a caller's "it is over" ends a danger. */
+  private static DispatchSheet.Urgency exactly(CaseId id) {
+    return new DispatchSheet.Urgency("at once", List.of("Fire on the site"));
   }
 
   private static CaseId call(

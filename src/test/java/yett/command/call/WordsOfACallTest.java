@@ -48,7 +48,10 @@ class WordsOfACallTest {
     "wensday at 10, 2026-11-25T09:00:00Z",
     "Thu 8, 2026-11-26T07:00:00Z",
     "this afternoon, 2026-11-25T16:00:00Z",
-    "noon, 2026-11-25T11:00:00Z"
+    "noon, 2026-11-25T11:00:00Z",
+    "'Pia, now', 2026-11-24T19:30:00Z",
+    "Pia straight away, 2026-11-24T19:30:00Z",
+    "'Pia, now, in 20 min', 2026-11-24T19:50:00Z"
   })
   void a_time_is_found_in_passing(String words, Instant due) {
     assertThat(Due.in(words, NOW, HERE)).contains(due);
@@ -63,6 +66,7 @@ class WordsOfACallTest {
     "25:70",
     "Tom 2",
     "two of them",
+    "not now",
     "Monk, Tuesdale"
   })
   void no_time_is_none(String words) {
@@ -85,6 +89,11 @@ class WordsOfACallTest {
     "'Joan Reed at 4 Quay Road', Joan Reed, '', 4 Quay Road",
     "'from the bakery, 555 0134', '', 555 0134, the bakery",
     "'Ian Mason, Itself House, 555 0134', Ian Mason, 555 0134, Itself House",
+    "'dunno its Ron', Ron, '', ''",
+    "'Tilly again', Tilly, '', ''",
+    "'Ron, double five five 0141', Ron, 5550141, ''",
+    "'Ron, ropewalk 3, oh seven seven double zero 900222', Ron, 07700900222, ropewalk 3",
+    "'Ron, number four, four two four', Ron, '', 'number four, four two four'",
     "'Wellington Hill', Wellington Hill, '', ''"
   })
   void who_calls_is_read_from_one_line(String line, String name, String phone, String where) {

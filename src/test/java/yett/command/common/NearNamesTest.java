@@ -19,6 +19,7 @@ class NearNamesTest {
     "Slipawy, Slipway",
     "Ropewalk 12, Ropewalk gate 12",
     "gate 7, 7",
+    "rope walk, Ropewalk 3",
     "B, b"
   })
   void is_asked_about(String one, String other) {

@@ -57,6 +57,10 @@ class SiteLineTest {
           V-track               | support            | track
           no batteries          | batteries          | none
           12 C at the operator  | usual-temperature  | 12 C
+          temperature -3        | usual-temperature  | -3
+          temperature -3 C      | usual-temperature  | -3 C
+          4 mm2                 | feeder-size        | mm2-4
+          feeder 4 mm2          | feeder-size        | mm2-4
           """)
   void a_part_names_its_line(String part, String question, String answer) {
     assertThat(said(part)).isEqualTo(Map.of(question, answer));
@@ -82,6 +86,16 @@ class SiteLineTest {
   @Test
   void a_number_that_belongs_to_the_reading_is_no_line() {
     assertThat(said("1 1/2 m")).isEqualTo(Map.of("opening", "1 1/2 m"));
+  }
+
+  @Test
+  void readings_without_a_comma_between_them_are_all_taken_or_none() {
+    assertThat(said("feeder 40 m 4 mm2"))
+        .isEqualTo(Map.of("feeder-length", "40 m", "feeder-size", "mm2-4"));
+    assertThat(said("batteries 2 years 7 Ah"))
+        .isEqualTo(Map.of("battery-age", "2 years", "battery-capacity", "7 Ah"));
+    assertThat(said("feeder 40 m 3 mm2")).isEmpty();
+    assertThat(page.read("feeder 3 mm2").unclear()).containsExactly("feeder 3 mm2");
   }
 
   @ParameterizedTest

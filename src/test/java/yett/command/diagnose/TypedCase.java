@@ -71,6 +71,7 @@ final class TypedCase implements AutoCloseable {
     return open(role);
   }
 
+  /** The same, opened by somebody else. */
   OpenCase open(Role by) {
     return new OpenCase(
         casebook,

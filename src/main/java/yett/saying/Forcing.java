@@ -1,0 +1,127 @@
+package yett.saying;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * Whether a line says that somebody forces the gate or means to: pushes, pulls, lifts or climbs it,
+ * or goes at it with a tool or a vehicle. To a model of meanings that is a complaint, "can be
+ * pushed open"; but a gate that is forced can leave its track and fall.
+ */
+public final class Forcing {
+  private static final String PERSON =
+      "(?:i|we|he|she|they|im|were|hes|shes|theyre|ive|weve|theyve|ill|theyll|lets"
+          + "|some(?:body|one)|every(?:body|one)|people|lads?|boys?|man|men|bloke|guys?|kids?"
+          + "|drivers?|husband|wife|son|brother|father|dad|neighbours?|caretaker|foreman|guard)";
+
+  private static final String GATE =
+      "(?:(?:the|that|this|our|whole|bloody|damn|stupid) )*"
+          + "(?:gate(?! (?:button|remote|switch|key|opener|fob|code|motor)\\b)|leaf|thing|bars)\\b";
+
+  /** Not what is pulled out or pushed in: a stop button, a switch. */
+  private static final String IT =
+      "(?:it|this|that)\\b(?! (?:back )?(?:in|out|up|on|down|home)\\b)"
+          + "(?! (?:button|switch|lever|key)\\b)";
+
+  /** Nobody does this to a button. */
+  private static final String STEMS =
+      "(?:shov|yank|forc|heav|pr[yi]|prise?|prize?|lever|jemm|ram|barg|haul|tug|drag|tow|winch"
+          + "|jack|kick|lift|lean)";
+
+  private static final String FORCES =
+      STEMS + "(?:e|ed|es|ing|s|y|ied|ging|ged|ming|med)?(?: (?:on|at|against|up))?";
+
+  private static final String FORCING = STEMS + "(?:ed|ing|ied|ging|ged|ming|med)";
+
+  private static final String WAY =
+      "(?:(?:back|right|all the way|a bit|the rest|half way) )*"
+          + "(?:open|shut|closed|along|across|over|apart|aside|hard|harder|by hand|the last bit"
+          + "|myself|themselves|ourselves)\\b";
+
+  private static final String PUSHING = "(?:push|pull)ing (?:(?:on|at|against) )?";
+  private static final String PUSHES = "(?:push|pull)(?:ed|es|s)? (?:(?:on|at|against) )?";
+
+  private static final String TOOL =
+      "(?:(?:an?|the|my|our|his|her|their|some) )?(?:\\w+ )?(?:crow ?bar|tractor|winch|rope"
+          + "|chain block|jack|fork ?lift|digger|telehandler|quad|pry ?bar|iron bar|strap"
+          + "|sledge ?hammer|lorry|van|truck|car|land ?rover|jeep)s?\\b";
+
+  private static final String MOVES =
+      "(?:open(?:ed|ing)?|mov(?:e|ed|ing)|shift(?:ed|ing)?|clos(?:e|ed|ing)|g[eo]t(?:ting)?"
+          + "|free(?:d|ing)?)";
+
+  private static final String ELSEWHERE =
+      "(?! (?:the |a |that )?(?:wall|hedge|hill|ladder|stairs))";
+
+  private static final String CLIMBS =
+      "(?:climb(?:ed|ing|s)?(?: (?:over|on|up|across|through|under)"
+          + ELSEWHERE
+          + "| (?:the |that )?gate)|squeez(?:e|ed|ing) (?:past|through|under|between))";
+
+  private static final String DEED =
+      "(?:"
+          + String.join(
+              "|",
+              FORCES + " (?:" + GATE + "|" + IT + ")",
+              FORCES + " (?:open|shut|through)\\b",
+              PUSHES + "(?:" + GATE + "|" + IT + " " + WAY + ")",
+              PUSHING + "(?:" + GATE + "|" + IT + ")",
+              MOVES + " (?:" + GATE + "|it\\b|this\\b)(?: \\w+){0,3} (?:with|using) " + TOOL,
+              "(?:hook|ti|hitch|rop|strap|fasten|attach)(?:e|ed|ing)? "
+                  + TOOL
+                  + "(?: \\w+){0,2} (?:on|to|round|around|up|onto)\\b",
+              CLIMBS)
+          + ")";
+
+  /** Without its subject only at the beginning: "forcing it now". */
+  private static final Pattern FORCED =
+      Pattern.compile(
+          "\\b"
+              + PERSON
+              + "(?: \\w+){0,4} "
+              + DEED
+              + "|^(?:(?:just|no|yes|ok|now|so|well|not|still) )*(?:(?:"
+              + FORCING
+              + "|"
+              + PUSHING.strip()
+              + ") (?:"
+              + GATE
+              + "|"
+              + IT
+              + ")|climbing (?:over|on|up)\\b"
+              + ELSEWHERE
+              + ")");
+
+  private static final Pattern DENIED =
+      Pattern.compile(
+          "\\b(?:dont|do not|didnt|did not|not to|never|nobody|no one|without|stopped?(?: \\w+)?)"
+              + "(?: \\w+)? (?:"
+              + STEMS
+              + "(?:e|y|ed|ing)?|(?:push|pull)(?:ed|ing)?|climb(?:ed|ing)?)\\b");
+
+  private static final Pattern MEANT =
+      Pattern.compile(
+          "\\b(?:can|could|shall|should|may|might|will|would|ill|theyll|going to|gonna|about to"
+              + "|wants? to|if|lets)\\b");
+
+  private Forcing() {}
+
+  /** Whether somebody forces the gate, has forced it, means to, or asks whether to. */
+  public static boolean in(String line) {
+    String plain = plain(line);
+    return FORCED.matcher(plain).find() && !DENIED.matcher(plain).find();
+  }
+
+  /** Whether it was only asked or meant, and may not have been done. */
+  public static boolean isOnlyMeant(String line) {
+    return in(line) && MEANT.matcher(plain(line)).find();
+  }
+
+  /** In small letters, without punctuation: people type "im" and "I'm". */
+  static String plain(String line) {
+    return line.toLowerCase(Locale.ROOT)
+        .replaceAll("['\u2019]", "")
+        .replaceAll("[^\\p{L}\\p{N}]+", " ")
+        .strip();
+  }
+}

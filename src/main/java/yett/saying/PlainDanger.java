@@ -1,0 +1,27 @@
+package yett.saying;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+/**
+ * Dangers that a clause tells of in words that leave no doubt, whether or not a card has a sentence
+ * like it. They are asked about like all others.
+ */
+final class PlainDanger {
+  private static final Thing HURT =
+      new Thing(Thing.Kind.DANGER, "danger-person", "hurt-or-trapped");
+  private static final Thing BURNING = new Thing(Thing.Kind.DANGER, "danger-burning", "burning");
+
+  private PlainDanger() {}
+
+  static Set<Thing> in(String clause) {
+    Set<Thing> dangers = new LinkedHashSet<>();
+    if (Injury.in(clause)) {
+      dangers.add(HURT);
+    }
+    if (Tripped.withABang(clause)) {
+      dangers.add(BURNING);
+    }
+    return dangers;
+  }
+}

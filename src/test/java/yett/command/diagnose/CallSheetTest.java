@@ -1,0 +1,188 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.desk.OpenCase;
+import yett.dispatch.DispatchSheet;
+import yett.dispatch.Dispatcher;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Tending;
+import yett.knowledge.Role;
+import yett.record.DispatchPage;
+import yett.testing.Shipped;
+
+/** What the sheet and the screens say of a call whose danger, urgency or ending is not plain. */
+class CallSheetTest {
+  @TempDir private Path folder;
+  private TypedCase typed;
+
+  @BeforeEach
+  void ring() {
+    typed = new TypedCase(folder, Shipped.QUICK, Role.CALLER);
+  }
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+
+  private DispatchSheet sheet() {
+    try (OpenCase open = typed.open()) {
+      return new Dispatcher(Shipped.QUICK, ZoneOffset.UTC).sheet(open.moment(), "1", "Fish dock");
+    }
+  }
+
+  private String page() {
+    return DispatchPage.markdown(sheet(), Optional.empty());
+  }
+
+  private void record(Event... events) {
+    try (OpenCase open = typed.open()) {
+      open.record(events);
+    }
+  }
+
+  @Test
+  void a_fire_that_a_caller_says_is_over_stays_in_force_and_everything_says_why() {
+    typed.type("there is a fire in the shed", "10", "done");
+    record(new Event.DangersAgain());
+    typed.type("0", "no", "ask her", "over, the fire brigade said ok", "done");
+
+    assertThat(typed.screen())
+        .as(typed.screen())
+        .contains("does not say whether it is over", "(the caller says that it is over");
+    assertThat(typed.stored())
+        .contains(
+            new Event.Said("the fire brigade said ok"),
+            new Event.Said("ask her"),
+            new Event.Answered("danger-fire", new Answer.Chosen("none")));
+    assertThat(sheet().urgency().level()).isEqualTo("at once");
+    assertThat(sheet().urgency().reasons().get(0))
+        .startsWith("Fire on the site (the caller says that it is over");
+  }
+
+  /** Whoever is asked whether the one is over may tell of the next. */
+  @Test
+  void another_danger_told_with_over_is_asked_about() {
+    typed.type("there is smoke", "3", "done");
+    record(new Event.DangersAgain());
+    typed.type("0", "no", "over, but it hit my daughter", "yes");
+    assertThat(typed.stored())
+        .as(typed.screen())
+        .contains(new Event.Answered("danger-person", new Answer.Chosen("hurt-or-trapped")));
+  }
+
+  @Test
+  void two_dangers_are_one_list_with_people_first_and_no_line_twice() {
+    typed.type("it is dead", "1 8", "done", "done");
+    assertThat(sheet().untilThen())
+        .startsWith(
+            "Press the stop button if you can reach it without touching the gate. Press"
+                + " nothing else.")
+        .noneMatch(l -> l.contains("do not open or close"))
+        .filteredOn(l -> l.contains("a switch away from it"))
+        .hasSize(1);
+  }
+
+  /** "It closes on cars" is a danger whatever was said to the list. */
+  @Test
+  void a_complaint_that_tells_of_danger_is_urgent_at_once() {
+    typed.type("hello", "0", "", "It starts to close while a car is still in the way", "0", "0");
+    assertThat(sheet().urgency().level()).as(typed.screen()).isEqualTo("at once");
+    assertThat(sheet().urgency().reasons()).anyMatch(r -> r.contains("was reported"));
+  }
+
+  @Test
+  void dangers_that_nobody_could_tell_are_counted_as_on_the_list() {
+    typed.type("it is dead", "unknown all");
+    assertThat(typed.screen()).contains("12 kinds of danger not ruled out");
+  }
+
+  @Test
+  void what_urgency_nobody_could_say_does_not_wait() {
+    typed.type("it is dead", "0", "", "1", "d", "0");
+    assertThat(sheet().urgency().level()).isEqualTo("today");
+  }
+
+  @Test
+  void who_was_sent_before_it_worked_again_is_called_off() {
+    typed.type("it is dead", "0", "", "1", "0", "0");
+    record(new Event.Tended(Tending.SENT, "next working day, Bess"));
+    typed.type("works again", "yes", "the breaker was off", "close");
+    assertThat(typed.screen()).contains("Already sent: next working day, Bess. Tell them");
+    assertThat(page())
+        .contains("Sent before, to be called off: next working day, Bess")
+        .doesNotContain("Sent: ");
+  }
+
+  @Test
+  void a_note_of_the_desk_is_on_the_sheet_and_does_not_move_the_time_of_the_call() {
+    typed.type("it is dead", "0", "", "1", "0", "0");
+    String at = sheet().at();
+    record(new Event.Noted("the key is at the bakery"));
+    assertThat(sheet().at()).isEqualTo(at);
+    assertThat(page()).contains("Note: the key is at the bakery");
+  }
+
+  @Test
+  void who_called_nobody_for_help_is_not_kept_as_help() {
+    typed.type(
+        "it hit somebody",
+        "1",
+        "done",
+        "",
+        "send",
+        "mum has cleaned him up no ambulance",
+        "Pia, now");
+    assertThat(typed.stored())
+        .as(typed.screen())
+        .contains(
+            new Event.Tended(Tending.HELP_CALLED, "nobody (mum has cleaned him up no ambulance)"))
+        .anyMatch(
+            e -> e instanceof Event.Tended t && t.what() == Tending.SENT && !t.due().isEmpty());
+  }
+
+  /** The details of the gate were not asked, so there is nothing of them to take back. */
+  @Test
+  void back_at_the_complaint_takes_back_the_dangers() {
+    typed.type("it is dead", "0", "", "back");
+    assertThat(typed.screen())
+        .contains("Taken back: the list of dangers")
+        .doesNotContain("Taken back: the page");
+  }
+
+  /** A step done at Yett's word is kept as what did it, if the caller knows no better. */
+  @Test
+  void what_was_done_on_the_call_is_what_made_it_work() {
+    typed.type("it is dead", "0", "", "1", "0", "0");
+    record(new Event.Repaired("release-stop-button", true));
+    typed.type("works again", "yes", "", "close");
+    assertThat(typed.stored().toString()).contains("WORKS_AGAIN, words=Release the stop button");
+  }
+
+  /** Words that fit a repair only faintly give no advice about it. */
+  @Test
+  void what_was_done_is_not_guessed_from_faint_words() {
+    typed.type(
+        "it is dead",
+        "0",
+        "",
+        "1",
+        "0",
+        "0",
+        "works again",
+        "yes",
+        "the son pushed a wire back on the little box",
+        "close");
+    assertThat(typed.screen().substring(typed.screen().lastIndexOf("Read out:")))
+        .doesNotContain("switch goes off again", "goes off again");
+  }
+}

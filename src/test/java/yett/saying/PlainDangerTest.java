@@ -1,0 +1,121 @@
+package yett.saying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import yett.testing.Shipped;
+
+/** What is heard by plain words, whatever the cards have: force, a bang at the switch, a hurt. */
+class PlainDangerTest {
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "its stuck shut im late im going to shove it",
+        "ill just climb over and yank the thing off",
+        "not doing that im pushing it now",
+        "can i force it open by hand",
+        "hes forcing it with the crowbar",
+        "gate wont open were pulling it with the tractor",
+        "They've hooked the tractor on",
+        "they got it open themselves with the tractor",
+        "two of the lads are pushing the gate",
+        "I pushed it shut myself",
+        "shall I climb over the gate?",
+        "my husband prised it open with a crowbar",
+        "we opened it with the forklift",
+        "forcing it now"
+      })
+  void a_gate_that_is_forced_is_heard(String line) {
+    assertThat(Forcing.in(line)).isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "they can climb over the wall?",
+        "I push it and nothing happens",
+        "I pushed the gate button",
+        "he pulled the stop button out",
+        "the lever was down and I pushed it up",
+        "the wind pushes the gate",
+        "it pushed my car along",
+        "told them not to push it",
+        "nobody pushed the gate",
+        "It can be pushed open by hand",
+        "I pulled the plug",
+        "we got the gate open with the key",
+        "we open it with the remote in the car",
+        "Tom with the tractor"
+      })
+  void what_is_no_force_is_none(String line) {
+    assertThat(Forcing.in(line)).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"can i force it open by hand", "im going to shove it"})
+  void what_is_only_meant_is_told_from_what_is_done(String line) {
+    assertThat(Forcing.isOnlyMeant(line)).isTrue();
+    assertThat(Forcing.isOnlyMeant("they got it open with the tractor")).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "its tripped again that switch went off with a bang when we put it on",
+        "its gone off again",
+        "the fuse blew again",
+        "the breaker trips every time"
+      })
+  void a_switch_that_went_off_once_more_is_no_gate_that_works_again(String line) {
+    assertThat(Tripped.again(line)).isTrue();
+    assertThat(new Tellings(Shipped.HEARING).hear(line).things())
+        .doesNotContain(DangerSayings.AS_USUAL);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "it works again",
+        "the breaker was off, put it on and it works again",
+        "it tripped, she put it on and it runs again",
+        "the alarm has gone off again",
+        "the breaker never tripped again"
+      })
+  void what_works_again_has_not_gone_off_once_more(String line) {
+    assertThat(Tripped.again(line)).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"it went off last week too", "yes it has gone before", "it did that twice"})
+  void what_went_off_before_is_heard_where_that_is_asked(String line) {
+    assertThat(Tripped.before(line)).isTrue();
+    assertThat(Tripped.before("no it has never gone off before")).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "the switch went off with a bang when we put it on",
+        "there was a flash in the fuse box",
+        "the lad grazed his knee a bit",
+        "my arm is bruised"
+      })
+  void a_bang_at_the_switch_and_a_hurt_are_dangers(String line) {
+    assertThat(new Tellings(Shipped.HEARING).hear(line).dangers()).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "there was no bang when we put the switch on",
+        "the lamp flashes when the power is on",
+        "it nearly cut my hand",
+        "the arm is broken",
+        "the end of the bar is scratched"
+      })
+  void what_is_neither_is_not_taken_for_it(String line) {
+    assertThat(PlainDanger.in(line)).isEmpty();
+  }
+}
