@@ -1,6 +1,7 @@
 package yett.interview;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -36,7 +37,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private Optional<String> intent = Optional.empty();
   private Optional<String> askedFor = Optional.empty();
   private long wentOn;
-  private final Map<String, Integer> declined = new LinkedHashMap<>();
+  private final Map<String, CaseState.Declined> declined = new LinkedHashMap<>();
   private boolean retestDue;
   private boolean cured;
   private int epoch;
@@ -100,7 +101,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
     return new CaseState.Work(
         List.copyOf(deeds),
         epoch,
-        Map.copyOf(declined),
+        Collections.unmodifiableMap(new LinkedHashMap<>(declined)),
         new LinkedHashSet<>(setUps),
         Set.copyOf(unseen),
         intent,
@@ -271,7 +272,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   private void repair(Event.Repaired event) {
     if (!event.done()) {
-      declined.put(event.repair(), epoch);
+      declined.put(event.repair(), new CaseState.Declined(entry.number(), epoch, event.why()));
       return;
     }
     deeds.add(entry);
@@ -288,7 +289,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
           retestDue = false;
           cured = event.cured();
           if (cured) { // now that it runs, more may be possible
-            declined.values().removeIf(then -> then == epoch);
+            declined.values().removeIf(d -> d.epoch() == epoch);
           }
         });
   }
@@ -350,14 +351,20 @@ final class CaseFold implements Event.Visitor<Runnable> {
         () -> {
           closed = Optional.empty();
           gaveUp = Optional.empty();
-          lookAgain = entry.number();
-          unseen.addAll(setUps);
+          comeAnew();
         });
   }
 
   @Override
   public Runnable returned(Event.Returned event) {
-    return noting(() -> unseen.addAll(setUps));
+    return noting(this::comeAnew);
+  }
+
+  /** Whoever comes anew has seen nothing yet, and may have the part that was missing. */
+  private void comeAnew() {
+    lookAgain = entry.number();
+    unseen.addAll(setUps);
+    declined.clear();
   }
 
   @Override

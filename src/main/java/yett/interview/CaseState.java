@@ -58,7 +58,7 @@ public record CaseState(
    *
    * @param deeds repairs done and retests, in order with the answers by their number
    * @param epoch how many repairs were done
-   * @param declined repairs that could not be done, with the epoch in which they were declined
+   * @param declined repairs that could not be done, in order; whoever comes anew may try them again
    * @param setUps set-ups in force, in the order of entering
    * @param unseen set-ups in force that nobody has confirmed since the case was taken up again
    * @param intent id of the check or repair for which a set-up was just entered or left
@@ -72,7 +72,7 @@ public record CaseState(
   public record Work(
       List<Entry> deeds,
       int epoch,
-      Map<String, Integer> declined,
+      Map<String, Declined> declined,
       Set<String> setUps,
       Set<String> unseen,
       Optional<String> intent,
@@ -97,6 +97,15 @@ public record CaseState(
       return deed.event() instanceof Event.Repaired done && base.changes(done.repair(), check);
     }
   }
+
+  /**
+   * A repair that could not be done.
+   *
+   * @param event number of the event that says so
+   * @param epoch how many repairs were done before it
+   * @param why as typed; may be empty
+   */
+  public record Declined(long event, int epoch, String why) {}
 
   /**
    * An answer to a check, with its place in the case.

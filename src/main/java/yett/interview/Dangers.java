@@ -1,7 +1,9 @@
 package yett.interview;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -171,11 +173,19 @@ final class Dangers {
 
   private Step makeSafe(StopNow now) {
     Stop stop = base.stops().get(now.stop());
+    Optional<List<String>> leaves = stop.leaves().flatMap(this::after);
     return new Step.MakeSafe(
-        stop,
-        stop.now(present.role(), present.judgement.withheld()),
-        now.reason().because(),
-        stop.leaves().flatMap(this::after));
+        stop, stop.now(present.role(), withheld(leaves)), now.reason().because(), leaves);
+  }
+
+  /** Deeds that nobody is told: power does not come back in a state that has it locked off. */
+  private Set<String> withheld(Optional<List<String>> leaves) {
+    Set<String> withheld = new HashSet<>(present.judgement.withheld());
+    Collection<String> then = leaves.isPresent() ? leaves.get() : present.state.work().setUps();
+    if (then.stream().anyMatch(s -> KeptOff.power(s, base))) {
+      withheld.add(Stop.POWER);
+    }
+    return withheld;
   }
 
   /** The set-ups in force after this one is entered; empty if this person may not enter it. */

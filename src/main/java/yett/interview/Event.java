@@ -342,10 +342,23 @@ public sealed interface Event {
 
   /**
    * @param done false if it could not be done
+   * @param why why it could not be done, as typed; may be empty
    */
-  record Repaired(String repair, boolean done) implements Undoable {
+  record Repaired(
+      String repair, boolean done, @JsonInclude(JsonInclude.Include.NON_EMPTY) String why)
+      implements Undoable {
     public Repaired {
       requireNonNull(repair, "repair");
+      why = why == null ? "" : why; // null before it was kept
+    }
+
+    public Repaired(String repair, boolean done) {
+      this(repair, done, "");
+    }
+
+    /** What became of it, to be put after its name. */
+    public String words() {
+      return done ? "done" : "could not be done" + (why.isEmpty() ? "" : ": " + why);
     }
 
     @Override
@@ -559,7 +572,8 @@ public sealed interface Event {
 
   /**
    * Somebody continues an open case after an absence or in place of another. Nobody has seen
-   * whether the gate is still as it was left.
+   * whether the gate is still as it was left: dangers are looked for again, and what could not be
+   * done may be possible now.
    */
   record Returned() implements Event {
     @Override

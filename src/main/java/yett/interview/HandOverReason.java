@@ -61,11 +61,24 @@ public sealed interface HandOverReason {
   }
 
   /**
-   * No check or repair that this role may do is worth its cost.
+   * No check or repair that this role may do is worth its cost, as far as it can be done here.
    *
    * @param reserved repairs for somebody better qualified, the most promising first
+   * @param refused repairs that could not be done, the most promising first
+   * @param alone likely repairs that do not make the gate run while those could not be done
+   * @param standing dangers that stand, and that forbid more than is left
    */
-  record NothingLeft(Role role, List<Reserved> reserved) implements HandOverReason {
+  record NothingLeft(
+      Role role,
+      List<Reserved> reserved,
+      List<Refused> refused,
+      List<Repair> alone,
+      List<Stop> standing)
+      implements HandOverReason {
+    public NothingLeft(Role role, List<Reserved> reserved) {
+      this(role, reserved, List.of(), List.of(), List.of());
+    }
+
     public NothingLeft(Role role) {
       this(role, List.of());
     }
@@ -84,8 +97,23 @@ public sealed interface HandOverReason {
     }
   }
 
-  /** A repair that a better qualified person may do. */
-  record Reserved(Repair repair, Optional<MainsPart> part) {}
+  /**
+   * A repair that could not be done.
+   *
+   * @param why as typed; may be empty
+   */
+  record Refused(Repair repair, String why) {}
+
+  /**
+   * A repair that a better qualified person may do.
+   *
+   * @param first what they have to read before it; then this person may do the repair
+   */
+  record Reserved(Repair repair, Optional<MainsPart> part, Optional<Check> first) {
+    public Reserved(Repair repair, Optional<MainsPart> part) {
+      this(repair, part, Optional.empty());
+    }
+  }
 
   /** The gate runs, and these proofs have still to be made. */
   record Unproved(List<Check> proofs) implements HandOverReason {

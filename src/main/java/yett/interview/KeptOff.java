@@ -37,6 +37,13 @@ final class KeptOff {
                 && ruledOut.stream().allMatch(condition -> excludes(into, condition)));
   }
 
+  /** Whether the operator has no power, or not that of the mains, in this set-up. */
+  static boolean power(String setUp, RuleBase base) {
+    return Stream.of(SetUp.POWERED, SetUp.MAINS_AS_FOUND)
+        .map(base.setUps()::get)
+        .anyMatch(c -> c != null && excludes(base.setUps().get(setUp), c));
+  }
+
   private static boolean isOpenWithoutMains(SetUp setUp, RuleBase base) {
     return Stream.of(SetUp.MAINS_AS_FOUND, SetUp.COVERS_ON)
         .map(base.setUps()::get)

@@ -8,6 +8,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
 import yett.plan.Advice;
 import yett.plan.Planner;
 import yett.plan.Telling;
@@ -175,11 +176,19 @@ final class NextStep {
     }
 
     private Step nothingLeft() {
-      return handOver(new HandOverReason.NothingLeft(state.role(), reserved()));
-    }
-
-    private List<HandOverReason.Reserved> reserved() {
-      return present.isCall() ? List.of() : new ReservedWork(present, sites).repairs();
+      if (present.isCall()) {
+        return handOver(new HandOverReason.NothingLeft(state.role()));
+      }
+      ReservedWork work = new ReservedWork(present, sites);
+      List<Stop> standing =
+          present.judgement.stops().stream()
+              .map(s -> base.stops().get(s.stop()))
+              .filter(s -> s.leaves().isPresent())
+              .distinct()
+              .toList();
+      return handOver(
+          new HandOverReason.NothingLeft(
+              state.role(), work.repairs(), work.refused(), work.alone(), standing));
     }
 
     private Step proofs() {

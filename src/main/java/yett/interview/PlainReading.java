@@ -40,6 +40,9 @@ final class PlainReading {
   /** Stops that were made safe, with the number of the event. */
   final Map<String, Long> madeSafe = new HashMap<>();
 
+  /** Number of the last event after which somebody comes anew; 0 if there is none. */
+  long cameAnew;
+
   final List<String> repairs = new ArrayList<>();
   int epoch;
 
@@ -115,12 +118,17 @@ final class PlainReading {
 
     @Override
     public Runnable returned(Event.Returned event) {
-      return () -> unseen.addAll(inForce);
+      return this::comeAnew;
     }
 
     @Override
     public Runnable takenUp(Event.TakenUp event) {
-      return () -> unseen.addAll(inForce);
+      return this::comeAnew;
+    }
+
+    private void comeAnew() {
+      unseen.addAll(inForce);
+      cameAnew = entry.number();
     }
 
     @Override

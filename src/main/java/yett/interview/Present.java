@@ -9,6 +9,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
 import yett.rules.Judgement;
 
 /**
@@ -76,6 +77,14 @@ final class Present {
   /** Whether nobody may enter this set-up now. */
   boolean isForbidden(String setUp) {
     return judgement.forbidden().contains(setUp);
+  }
+
+  /**
+   * Whether a stop leaves the gate in this state. Such a state is gone through before a lock-off
+   * within it: it may give the power back that the lock-off then takes away.
+   */
+  boolean isLeftByStop(SetUp setUp) {
+    return base.stops().values().stream().anyMatch(s -> s.leaves().equals(Optional.of(setUp.id())));
   }
 
   Role role() {

@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import yett.belief.CausalModel;
+import yett.knowledge.Check;
 import yett.knowledge.Repair;
+import yett.knowledge.Role;
 import yett.plan.Advice;
 import yett.plan.Telling;
 
@@ -31,14 +33,62 @@ record ReservedWork(Present present, SiteFacts sites) {
   List<HandOverReason.Reserved> repairs() {
     Site site = sites.site(present.state.told().site());
     return present.base.repairs().values().stream()
-        .filter(r -> !present.role().may(r.who()) && site.allows(r))
+        .filter(r -> isForOthers(r) && site.allows(r))
         .filter(r -> cures(r) >= NAMED)
         .sorted(Comparator.comparingDouble((Repair r) -> -cures(r)))
         .limit(MOST)
         .map(
             r ->
                 new HandOverReason.Reserved(
-                    r, Optional.ofNullable(present.base.mainsParts().get(r.id()))))
+                    r,
+                    Optional.ofNullable(present.base.mainsParts().get(r.id())),
+                    isForOthers(r.who()) ? Optional.empty() : reading(r)))
+        .toList();
+  }
+
+  private boolean isForOthers(Role who) {
+    return !present.role().may(who);
+  }
+
+  /** Whether somebody better qualified has to do it, or to read something before it. */
+  private boolean isForOthers(Repair repair) {
+    return isForOthers(repair.who())
+        || present.unavailable.contains(repair.id()) && reading(repair).isPresent();
+  }
+
+  /** What only somebody better qualified may read before the repair, and nobody has read. */
+  private Optional<Check> reading(Repair repair) {
+    return repair.measureFirst().stream()
+        .map(present.base.checks()::get)
+        .filter(c -> isForOthers(c.who()))
+        .filter(c -> present.state.latest(c.id()).filter(a -> a.answer().tells()).isEmpty())
+        .findFirst();
+  }
+
+  /** The repairs that could not be done, the most promising first. */
+  List<HandOverReason.Refused> refused() {
+    return present.state.work().declined().entrySet().stream()
+        .filter(e -> present.base.repairs().containsKey(e.getKey()))
+        .map(
+            e ->
+                new HandOverReason.Refused(
+                    present.base.repairs().get(e.getKey()), e.getValue().why()))
+        .sorted(Comparator.comparingDouble((HandOverReason.Refused r) -> -cures(r.repair())))
+        .toList();
+  }
+
+  /**
+   * Likely repairs that this person may do, and that are not worth it only because something else
+   * could not be done: they would not make the gate run by themselves.
+   */
+  List<Repair> alone() {
+    Set<String> refused = present.state.work().declined().keySet();
+    Set<Repair> done = present.repairs().collect(Collectors.toSet());
+    return present.base.repairs().values().stream()
+        .filter(r -> !refused.isEmpty() && !refused.contains(r.id()) && !done.contains(r))
+        .filter(r -> !present.unavailable.contains(r.id()))
+        .filter(r -> cures(r) >= present.base.planning().suspicion())
+        .sorted(Comparator.comparingDouble((Repair r) -> -cures(r)))
         .toList();
   }
 
@@ -52,7 +102,7 @@ record ReservedWork(Present present, SiteFacts sites) {
     Site site = sites.site(present.state.told().site());
     Set<String> repairs = work.repairs();
     present.base.repairs().values().stream()
-        .filter(r -> !present.role().may(r.who()) && site.allows(r))
+        .filter(r -> isForOthers(r) && site.allows(r))
         .map(Repair::id)
         .forEach(repairs::add);
     return work.question(repairs, false, advice -> lookFirst(advice, work.adviser()))

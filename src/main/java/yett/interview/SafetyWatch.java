@@ -228,7 +228,10 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
         .forEach(
             c ->
                 require(
-                    plain.last(c.id()).map(t -> !t.answer().putOff()).orElse(false),
+                    plain
+                        .last(c.id())
+                        .filter(t -> !t.answer().putOff() && t.number() > plain.cameAnew)
+                        .isPresent(),
                     "%s was not told before %s",
                     c.id(),
                     moment.step()));

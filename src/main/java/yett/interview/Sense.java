@@ -358,6 +358,7 @@ public final class Sense {
     private void repair(Event.Repaired e, Role by) {
       Repair repair = base.repairs().get(e.repair());
       doubt(repair == null, "there is no such repair");
+      text(e.why());
       if (repair != null && e.done()) {
         doubt(ourCards && !by.may(repair.who()), repair.id() + " is not for a " + by.word());
       }

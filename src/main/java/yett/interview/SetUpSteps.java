@@ -185,7 +185,9 @@ final class SetUpSteps {
     return base.setUps().values().stream()
         .filter(s -> work.unseen().contains(s.id()) && present.role().may(s.who()))
         .filter(s -> !left || s.id().equals(SetUp.OUT_OF_USE))
-        .min(Comparator.comparingInt(s -> base.withOuter(List.of(s.id())).size()))
+        .min(
+            Comparator.comparingInt((SetUp s) -> base.withOuter(List.of(s.id())).size())
+                .thenComparing(s -> !present.isLeftByStop(s)))
         .map(s -> enter(s, purpose, true, List.of()));
   }
 }

@@ -139,7 +139,8 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
       ready(repair.needs());
       cautioned(repair.hazards(), step.cautions());
       if (isCaller()) {
-        require(repair.needs().isEmpty(), "%s needs a set-up", repair.id());
+        require(
+            repair.needs().stream().allMatch(this::isCondition), "%s needs a set-up", repair.id());
         hazards(repair.hazards());
       }
     };

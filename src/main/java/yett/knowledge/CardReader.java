@@ -89,7 +89,7 @@ record CardReader(Fields fields, String id) {
         Check.Kind.COMPLAINT,
         name,
         fields.text("lay", name),
-        "",
+        fields.text("how", ""),
         outcomes,
         fields.chance("unmentioned", USUAL_UNMENTIONED));
   }

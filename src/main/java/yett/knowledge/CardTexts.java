@@ -20,7 +20,7 @@ final class CardTexts {
           Map.entry("cause", List.of("name", "arises", "prevent")),
           Map.entry("effect", List.of("name")),
           Map.entry("check", List.of("name", "ask", "lay", "how", "outcomes.*")),
-          Map.entry("complaint", List.of("name", "lay", "until-then.#")),
+          Map.entry("complaint", List.of("name", "lay", "how", "until-then.#")),
           Map.entry("proof", List.of("ask", "lay", "how", "pass", "fail")),
           Map.entry("history", List.of("name", "lay")),
           Map.entry("repair", List.of("name", "steps.#", "watch.#")),

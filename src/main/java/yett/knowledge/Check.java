@@ -30,7 +30,8 @@ public record Check(
    *
    * @param name a few words for tables; empty if the id is clear enough
    * @param lay wording for a lay person; empty if the trade's wording will do
-   * @param how instructions; may be empty
+   * @param how instructions; for a complaint, how to see that it has gone where a watched run does
+   *     not show it; may be empty
    * @param outcomes from ordinary to most unusual; several causes combine by noisy-MAX in this
    *     order
    */

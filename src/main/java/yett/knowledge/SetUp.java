@@ -45,6 +45,9 @@ public record SetUp(
   /** The set-up in which the operator is locked off and proved dead. */
   public static final String LOCKED_OFF = "locked-off";
 
+  /** The condition that the operator has power. */
+  public static final String POWERED = "powered";
+
   /** The condition that nobody has switched off the mains. */
   public static final String MAINS_AS_FOUND = "mains-as-found";
 

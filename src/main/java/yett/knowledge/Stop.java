@@ -27,13 +27,17 @@ public record Stop(
     String source)
     implements Card {
 
+  /** The deed of giving the gate its power back. */
+  public static final String POWER = "power";
+
   /**
    * The deeds that another danger may rule out: moving, unlocking or releasing the leaf by hand, to
-   * free somebody whom it caught or for any other reason; staying at the gate; switching it off;
-   * closing the road to it; going on to look for the fault with the caller; calling for help.
+   * free somebody whom it caught or for any other reason; staying at the gate; switching it off, or
+   * giving it its power back; closing the road to it; going on to look for the fault with the
+   * caller; calling for help.
    */
   public static final List<String> DEEDS =
-      List.of("free-by-hand", "by-hand", "stay", "switch", "close-road", "look-on", "call");
+      List.of("free-by-hand", "by-hand", "stay", "switch", POWER, "close-road", "look-on", "call");
 
   /**
    * One thing to do at once.

@@ -37,7 +37,7 @@ record CheckLines(RuleBase base, Wording words, Moment moment, Outline page) {
 
   private void check(int number, Answered a) {
     String since = a.epoch() == 0 ? "" : " (after repair " + a.epoch() + ")";
-    page.item(number, words.ask(a.check()) + since);
+    page.item(number, words.ask(a.check()) + since + DoneBy.of(moment.entries()).words(a.by()));
     Check card = base.checks().get(a.check());
     Optional<String> usual = card == null ? Optional.empty() : words.usual(moment, card, a.event());
     page.inner(

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import yett.interview.CaseState;
 import yett.interview.Chance;
+import yett.interview.CouldNotBeDone;
 import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
@@ -104,7 +105,8 @@ public final class HandOverSheet {
         return ": " + state.gaveUp().get();
       }
       return state.closed().filter(Ending.HANDED_OVER::equals).isPresent()
-          ? ": " + StepWords.nothingLeft(state.role())
+          ? ": "
+              + StepWords.nothingLeft(state.role(), !CouldNotBeDone.of(moment.entries()).isEmpty())
           : "";
     }
 
@@ -162,9 +164,10 @@ public final class HandOverSheet {
       for (Entry deed : state.work().deeds()) {
         deed.event().accept(deeds).ifPresent(lines::add);
       }
-      state.work().declined().keySet().stream()
-          .sorted()
-          .forEach(r -> lines.add(words.repair(r) + ": could not be done"));
+      CouldNotBeDone.of(moment.entries())
+          .forEach(
+              (repair, e) ->
+                  lines.add(words.repair(repair) + ": " + ((Event.Repaired) e.event()).words()));
       page.list("What was tried", lines);
     }
 

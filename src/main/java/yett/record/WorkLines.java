@@ -12,6 +12,7 @@ import yett.interview.Moment;
 import yett.interview.SomeEvents;
 import yett.knowledge.Caution;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.wording.Wording;
@@ -35,6 +36,10 @@ final class WorkLines {
     this.valid = valid;
   }
 
+  private String who(Role role) {
+    return DoneBy.of(moment.entries()).words(role);
+  }
+
   void write() {
     repairs();
     proofs();
@@ -47,7 +52,7 @@ final class WorkLines {
       entry
           .event()
           .accept(work)
-          .ifPresent(line -> lines.add(Wording.time(entry.at()) + " " + line));
+          .ifPresent(line -> lines.add(Wording.time(entry.at()) + " " + line + who(entry.by())));
     }
     page.list("Repairs", lines);
   }
@@ -56,8 +61,7 @@ final class WorkLines {
       new SomeEvents<>() {
         @Override
         public Optional<String> repaired(Event.Repaired event) {
-          String done = event.done() ? ": done" : ": could not be done";
-          return Optional.of(words.repair(event.repair()) + done);
+          return Optional.of(words.repair(event.repair()) + ": " + event.words());
         }
 
         @Override
@@ -85,7 +89,12 @@ final class WorkLines {
                     () -> "OPEN: ");
         String earlier = counts ? "" : "Before, ";
         lines.add(
-            earlier + result + words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
+            earlier
+                + result
+                + words.ask(a.check())
+                + " "
+                + words.answer(a.check(), a.answer())
+                + who(a.by()));
       }
     }
     page.list("Proofs", lines);
@@ -99,7 +108,8 @@ final class WorkLines {
     page.heading("Set-ups");
     Set<String> before = new HashSet<>();
     for (Entry entry : changes) {
-      page.item(Wording.time(entry.at()) + entry.event().accept(change).orElseThrow());
+      page.item(
+          Wording.time(entry.at()) + entry.event().accept(change).orElseThrow() + who(entry.by()));
       if (entry.event() instanceof Event.SetUpEntered e) {
         entered(base.setUps().get(e.setUp()), !before.add(e.setUp()));
       }

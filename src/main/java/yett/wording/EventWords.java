@@ -69,7 +69,8 @@ record EventWords(Wording words) implements Event.Visitor<String> {
 
   @Override
   public String repaired(Event.Repaired event) {
-    return "the repair \"" + words.repair(event.repair()) + "\"";
+    String name = "\"" + words.repair(event.repair()) + "\"";
+    return event.done() ? "the repair " + name : "the word that " + name + " could not be done";
   }
 
   @Override

@@ -30,7 +30,7 @@ public final class NoteWords implements SomeEvents<String> {
 
   @Override
   public String repaired(Event.Repaired event) {
-    return words.repair(event.repair()) + (event.done() ? ": done" : ": could not be done");
+    return words.repair(event.repair()) + ": " + event.words();
   }
 
   @Override

@@ -54,7 +54,19 @@ public final class StepWords {
    * caller in the same way as of anybody else.
    */
   public static String nothingLeft(Role role) {
-    return "no check or repair that is open to " + Wording.aPerson(role) + " is worth its cost now";
+    return nothingLeft(role, false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param refused whether something that was worth its cost could not be done here
+   */
+  public static String nothingLeft(Role role, boolean refused) {
+    return (refused ? "no other" : "no")
+        + " check or repair that is open to "
+        + Wording.aPerson(role)
+        + " is worth its cost now";
   }
 
   private enum HandingOver implements HandOverReason.Visitor<String> {
@@ -92,10 +104,33 @@ public final class StepWords {
     public String nothingLeft(HandOverReason.NothingLeft reason) {
       return reason.role() == Role.CALLER
           ? "nothing more that the caller may do or look at is worth its time"
-          : Stream.concat(
-                  Stream.of(StepWords.nothingLeft(reason.role())),
-                  reason.reserved().stream().map(r -> WhoMay.words(r.repair(), r.part())))
+          : Stream.of(
+                  Stream.of(rest(reason)),
+                  reason.refused().stream().map(HandingOver::refused),
+                  reason.alone().stream()
+                      .map(r -> "\"" + r.name() + "\" by itself does not make it run"),
+                  reason.reserved().stream().map(WhoMay::words))
+              .flatMap(parts -> parts)
               .collect(Collectors.joining("; "));
+    }
+
+    /** That nothing is left, or nothing else than what could not be done or a danger forbids. */
+    private static String rest(HandOverReason.NothingLeft reason) {
+      String nothing = StepWords.nothingLeft(reason.role(), !reason.refused().isEmpty());
+      if (!reason.standing().isEmpty()) {
+        return "while the danger stands ("
+            + reason.standing().stream().map(Stop::name).collect(Collectors.joining("; "))
+            + "), "
+            + nothing;
+      }
+      return nothing;
+    }
+
+    private static String refused(HandOverReason.Refused refused) {
+      return "\""
+          + refused.repair().name()
+          + "\" could not be done here"
+          + (refused.why().isEmpty() ? "" : ": " + refused.why());
     }
 
     @Override

@@ -2,6 +2,7 @@ package yett.wording;
 
 import java.util.List;
 import java.util.Optional;
+import yett.interview.HandOverReason;
 import yett.knowledge.MainsPart;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
@@ -24,11 +25,18 @@ public final class WhoMay {
     if (part.isPresent()) {
       return whom + ", because it is work on " + part.get().says() + "; the firm may name others";
     }
-    return hazards.contains("mains") ? whom + ", because it is work at the mains" : whom;
+    return hazards.contains("mains") || hazards.contains("live-mains")
+        ? whom + ", because it is work at the mains"
+        : whom;
   }
 
-  /** The same for a repair, with its name. */
-  static String words(Repair repair, Optional<MainsPart> part) {
-    return "\"" + repair.name() + "\" is " + words(repair.who(), part, repair.hazards());
+  /** The same for a repair, with its name; or who reads what has to be known before it. */
+  static String words(HandOverReason.Reserved reserved) {
+    Repair repair = reserved.repair();
+    String name = "\"" + repair.name() + "\"";
+    return reserved
+        .first()
+        .map(c -> name + " waits until " + Wording.aPerson(c.who()) + " has read: " + c.ask())
+        .orElseGet(() -> name + " is " + words(repair.who(), reserved.part(), repair.hazards()));
   }
 }

@@ -36,6 +36,7 @@ record Screen(String text) {
     COMING_BACK("yes, or no>"),
     CLOSE("\"close\" to close"),
     RETEST("Answer> ", "Retest"),
+    GONE("0 if (it has|all have) gone"),
     SETTLE("Answer> ", "Two answers contradict each other"),
     FAILED_PROOF("Answer> ", "A proof failed"),
     STOCK("Answer> ", "Further questions no longer help"),

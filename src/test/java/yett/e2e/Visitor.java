@@ -144,7 +144,7 @@ final class Visitor implements AutoCloseable {
   /** The true answer to the waiting prompt. */
   String truth() {
     return switch (kind()) {
-      case DANGERS -> "0";
+      case DANGERS, GONE -> "0";
       case SITE, SITE_NEEDED, CAUTIONS, DISAGREEMENT -> "";
       case COMPLAINTS -> String.join(", ", story.complaints()); // the list has more than a page
       case HISTORY -> story.history().isEmpty() ? "0" : String.join(", ", story.history());

@@ -107,8 +107,8 @@ class WordsIT {
         switch (visitor.kind()) {
           case CHECK -> visitor.say("unknown");
           case LOOKS -> visitor.say(visitor.allLooks("?"));
-          case CAUTIONS, SET_UP, SITE_NEEDED, PROOF, RETEST -> visitor.answer();
-          case REPAIR -> visitor.say("cannot");
+          case CAUTIONS, SET_UP, SITE_NEEDED, PROOF, RETEST, GONE -> visitor.answer();
+          case REPAIR -> visitor.say("cannot, no spare on the van");
           case STOCK -> visitor.say("1");
           default -> throw new AssertionError(first + " never came again, after " + others);
         }

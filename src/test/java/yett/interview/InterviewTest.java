@@ -145,6 +145,38 @@ class InterviewTest {
     assertThat(inForce()).contains("gate-running").doesNotContain("motor-off");
   }
 
+  /** Whoever works at the dead drive has their hands in it. */
+  @Test
+  void no_danger_gives_power_back_to_a_gate_that_is_locked_off() {
+    beginWork("tighten-chain");
+    long answer = eventOf("danger-movement");
+    say(new Event.Corrected(answer, new Answer.Chosen("moved-by-itself")));
+    assertThat(((Step.MakeSafe) step()).now()).anyMatch(l -> l.contains("switch the mains on"));
+    say(new Event.Corrected(answer, new Answer.Chosen("neither")));
+    confirmSetUps();
+    assertThat(inForce()).containsExactly("locked-off");
+    say(new Event.Corrected(answer, new Answer.Chosen("moved-by-itself")));
+    assertThat(((Step.MakeSafe) step()).leaves()).contains(List.of("locked-off", "motor-off"));
+    assertThat(((Step.MakeSafe) step()).now()).noneMatch(l -> l.contains("switch the mains on"));
+  }
+
+  /** What gives the power back is gone through before what proves dead. */
+  @Test
+  void whoever_comes_back_goes_through_a_lock_off_last() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    say(new Event.Corrected(eventOf("danger-movement"), new Answer.Chosen("moved-by-itself")));
+    say(((Step.MakeSafe) step()).done());
+    say(new Event.Returned());
+    noDangers();
+    List<String> order = new ArrayList<>();
+    while (step() instanceof Step.Enter again && again.again()) {
+      order.add(again.setUp().id());
+      say(again.done());
+    }
+    assertThat(order).containsExactly("motor-off", "locked-off");
+  }
+
   private Set<String> inForce() {
     return moment().state().work().setUps();
   }
@@ -182,6 +214,7 @@ class InterviewTest {
     assertThat(mended()).isEqualTo("tighten-chain");
     person = Role.ELECTRICIAN;
     say(new Event.Returned());
+    noDangers();
     assertThat(seenToAgain()).isEqualTo("locked-off");
     assertThat(((Step.Enter) step()).cautions()).isNotEmpty();
     assertThat(((Step.Enter) step()).purpose().card()).isEqualTo("tighten-chain");
@@ -190,12 +223,56 @@ class InterviewTest {
     assertThat(moment().state().work().setUps()).containsExactly("locked-off");
   }
 
+  /** Also while the case is open, and with nothing in force. */
+  @Test
+  void whoever_comes_anew_looks_for_dangers_first() {
+    beginWork("chain-looks");
+    person = Role.ELECTRICIAN;
+    say(new Event.Returned());
+    assertThat(step()).isInstanceOf(Step.AskDangers.class);
+    noDangers();
+    assertThat(step()).isInstanceOf(Step.LookRound.class);
+  }
+
+  /** The part may be on the van of whoever comes. */
+  @Test
+  void what_could_not_be_done_is_proposed_again_to_whoever_comes_anew() {
+    couldNotTighten();
+    say(new Event.Returned());
+    noDangers();
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("tighten-chain");
+  }
+
+  @Test
+  void what_could_not_be_done_is_proposed_again_in_a_case_that_is_taken_up() {
+    couldNotTighten();
+    say(new Event.Closed(Ending.HANDED_OVER));
+    say(new Event.TakenUp());
+    noDangers();
+    say(((Step.Leave) step()).done());
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("tighten-chain");
+  }
+
+  private void couldNotTighten() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    say(new Event.Repaired("tighten-chain", false, "no spanner"));
+    confirmSetUps();
+    assertThat(((Step.HandOver) step()).because())
+        .isInstanceOfSatisfying(
+            HandOverReason.NothingLeft.class,
+            n -> assertThat(n.refused()).extracting("why").containsExactly("no spanner"));
+  }
+
   @Test
   void what_lies_within_is_seen_to_after_what_it_lies_in() {
     beginWork("replace-wheel");
     confirmSetUps();
     assertThat(moment().state().work().setUps()).containsExactly("locked-off", "leaf-released");
     say(new Event.Returned());
+    noDangers();
     assertThat(seenToAgain()).isEqualTo("locked-off");
     say(((Step.Enter) step()).done());
     assertThat(seenToAgain()).isEqualTo("leaf-released");
@@ -212,6 +289,7 @@ class InterviewTest {
     }
     assertThat(((Step.Leave) step()).setUp().id()).isEqualTo("locked-off");
     say(new Event.Returned());
+    noDangers();
     assertThat(seenToAgain()).isEqualTo("locked-off");
   }
 

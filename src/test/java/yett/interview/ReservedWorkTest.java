@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import yett.belief.Belief;
+import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
@@ -45,6 +46,30 @@ class ReservedWorkTest {
   void whoever_may_do_the_repair_has_been_asked_by_the_plan_already() {
     assertThat(offers(Role.TRAINEE)).hasSize(2).anyMatch(offer -> offer.contains(REPAIR));
     assertThat(offers(Role.ELECTRICIAN)).hasSize(1);
+  }
+
+  /** A technician may set the selector, but not read the mains that says how. */
+  @Test
+  void a_repair_that_waits_for_a_reading_is_named_with_who_reads_it() {
+    assertThat(BASE.repairs().get("correct-supply-setting").who()).isEqualTo(Role.TECHNICIAN);
+    try (Interview interview =
+        new Interview(Shipped.QUICK, (belief, options) -> Advices.nothing())) {
+      begun(interview, Role.TECHNICIAN);
+      say(Role.TECHNICIAN, new Event.Answered("supply-setting", new Answer.Chosen("next-to-it")));
+      say(
+          Role.TECHNICIAN,
+          new Event.Answered("dc-supply-voltage", new Answer.Read("26.5 V", 26.5)));
+      while (interview.at(entries).step() instanceof Step.Enter enter) {
+        say(Role.TECHNICIAN, enter.done());
+      }
+      Step.HandOver handOver = (Step.HandOver) interview.at(entries).step();
+      assertThat(((HandOverReason.NothingLeft) handOver.because()).reserved())
+          .anySatisfy(
+              r -> {
+                assertThat(r.repair().id()).isEqualTo("correct-supply-setting");
+                assertThat(r.first()).map(Check::id).contains("mains-at-terminals");
+              });
+    }
   }
 
   @Test

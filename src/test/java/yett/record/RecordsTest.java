@@ -76,6 +76,26 @@ class RecordsTest {
     }
   }
 
+  private static String recordOf(Role second) {
+    List<Entry> entries =
+        List.of(
+            new Entry(
+                1, MORNING, Role.TECHNICIAN, new Event.Opened("Net loft", Role.TECHNICIAN, "f")),
+            new Entry(2, MORNING, Role.TECHNICIAN, new Event.SetUpEntered("locked-off", "")),
+            new Entry(3, MORNING, second, new Event.Repaired("tighten", false, "no spanner")));
+    try (Interview interview = SmallRuleBase.expertise().newInterview()) {
+      return new CaseRecord(SmallRuleBase.base()).markdown(interview.at(entries), "1", "Net loft");
+    }
+  }
+
+  @Test
+  void a_record_of_several_roles_says_who_did_what() {
+    assertThat(recordOf(Role.ELECTRICIAN))
+        .containsPattern("Entered: .* \\(technician\\)")
+        .contains("could not be done: no spanner (electrician)");
+    assertThat(recordOf(Role.TECHNICIAN)).doesNotContain("(technician)");
+  }
+
   /** A case comes from another casebook as well as from this one. */
   @Test
   void nothing_in_the_events_of_a_case_can_put_a_mark_on_the_page() {

@@ -110,6 +110,7 @@ class FollowUpRulesTest extends ShownByExamples {
 
   static Stream<Example> worthSaying() {
     return Stream.of(
+        example("a selector that was set without a reading", done("correct-supply-setting", 1)),
         example("how much chain to take up", read(1, "chain-sag", "150 mm")),
         example("how far the chain has grown", read(1, "chain-length", "310.1 mm")),
         example("an idler that was freed is replaced soon", done("free-idler", 1)),
@@ -228,6 +229,21 @@ class FollowUpRulesTest extends ShownByExamples {
     assertThat(Rules.judge(read(1, check, reading)).remarks())
         .extracting(Remark::text)
         .contains(remark);
+  }
+
+  @Test
+  void what_was_set_by_a_label_is_left_to_be_read() {
+    assertThat(Rules.judge(done("correct-supply-setting", 1)).remarks())
+        .filteredOn(Remark::due)
+        .singleElement()
+        .extracting(Remark::text)
+        .asString()
+        .contains("electrician");
+    assertThat(
+            Rules.judge(read(1, "mains-at-terminals", "209 V"), done("correct-supply-setting", 1))
+                .remarks())
+        .filteredOn(Remark::due)
+        .isEmpty();
   }
 
   @Test

@@ -110,6 +110,13 @@ class StopRulesTest extends ShownByExamples {
             "nothing else is tried on a tap that is quite wrong",
             said(1, "supply-setting", "wrong")),
         example(
+            "between neighbouring values a selector is set by a reading of the mains",
+            TECHNICIAN,
+            said(1, "supply-setting", "next-to-it")),
+        example(
+            "power does not come back where something keeps it off",
+            said(1, "supply-setting", "wrong")),
+        example(
             "a leaf that may fall is moved by nobody's hand",
             said(1, "danger-leaf", "off-or-leaning")),
         example(
@@ -347,7 +354,29 @@ class StopRulesTest extends ShownByExamples {
     }
     assertThat(forbidden(TECHNICIAN, burnt, done("clean-terminals", 1))).isNotEmpty();
     assertThat(forbidden(TECHNICIAN, burnt, said(2, "scorch-look", "clean"))).isEmpty();
-    assertThat(forbidden(TECHNICIAN, said(1, "supply-setting", "next-to-it"))).isEmpty();
+  }
+
+  /** 208 V or 240 V: a label may be wrong, and half of 240 V would at least show at once. */
+  @Test
+  void between_neighbouring_values_a_technician_waits_for_a_reading_of_the_mains() {
+    Fact next = said(1, "supply-setting", "next-to-it");
+    assertThat(forbidden(TECHNICIAN, next)).containsExactly("correct-supply-setting");
+    assertThat(forbidden(TECHNICIAN, next, read(2, "mains-at-terminals", "0 V")))
+        .containsExactly("correct-supply-setting");
+    assertThat(forbidden(TECHNICIAN, next, read(2, "mains-at-terminals", "209 V"))).isEmpty();
+    assertThat(forbidden(TECHNICIAN, next, read(2, "selector-margin", "31 V"))).isEmpty();
+    assertThat(forbidden(new Fact.Person(Role.ELECTRICIAN), next)).isEmpty();
+  }
+
+  /** What one danger has switched off, the card of another does not switch on. */
+  @Test
+  void power_comes_back_after_a_danger_only_where_nothing_keeps_it_off() {
+    Fact moves = said(1, "danger-movement", "moved-by-itself");
+    assertThat(Rules.judge(TECHNICIAN, moves).withheld()).doesNotContain("power");
+    for (Fact other :
+        List.of(said(2, "danger-burning", "burning"), said(2, "supply-setting", "wrong"))) {
+      assertThat(Rules.judge(TECHNICIAN, moves, other).withheld()).contains("power");
+    }
   }
 
   @Test

@@ -59,6 +59,47 @@ class StepWordsTest {
                 + "\" is for an electrician, because it is work at the mains");
   }
 
+  /** "Nothing is worth its cost" would be untrue of what could not be done, or may not be. */
+  @Test
+  void what_could_not_be_done_and_what_a_danger_forbids_is_said() {
+    var selector = BASE.repairs().get("correct-supply-setting");
+    var charger = BASE.repairs().get("replace-charger");
+    var stop = BASE.stops().get("live-frame");
+
+    assertThat(
+            StepWords.because(
+                new HandOverReason.NothingLeft(
+                    Role.TECHNICIAN,
+                    List.of(),
+                    List.of(new HandOverReason.Refused(selector, "mains not read")),
+                    List.of(charger),
+                    List.of(stop))))
+        .isEqualTo(
+            "while the danger stands ("
+                + stop.name()
+                + "), no other check or repair that is open to a technician is worth its cost now;"
+                + " \""
+                + selector.name()
+                + "\" could not be done here: mains not read; \""
+                + charger.name()
+                + "\" by itself does not make it run");
+  }
+
+  @Test
+  void a_repair_that_waits_for_somebody_elses_reading_is_named_with_it() {
+    var selector = BASE.repairs().get("correct-supply-setting");
+    var reading = BASE.checks().get("mains-at-terminals");
+    assertThat(
+            StepWords.because(
+                new HandOverReason.NothingLeft(
+                    Role.TECHNICIAN,
+                    List.of(
+                        new HandOverReason.Reserved(
+                            selector, Optional.empty(), Optional.of(reading))))))
+        .endsWith(
+            "\"" + selector.name() + "\" waits until an electrician has read: " + reading.ask());
+  }
+
   @Test
   void a_danger_names_who_goes_on_with_it() {
     assertThat(

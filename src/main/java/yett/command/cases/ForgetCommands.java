@@ -132,7 +132,11 @@ public record ForgetCommands(Desk desk, Console console) {
             e ->
                 e instanceof Event.Noted noted
                     ? Stream.of(noted.text())
-                    : e instanceof Event.GaveUp gaveUp ? Stream.of(gaveUp.why()) : Stream.empty())
+                    : e instanceof Event.GaveUp gaveUp
+                        ? Stream.of(gaveUp.why())
+                        : e instanceof Event.Repaired repaired
+                            ? Stream.of(repaired.why())
+                            : Stream.empty())
         .findFirst();
   }
 }

@@ -25,7 +25,7 @@ public final class Words {
         "note",
         "note … keeps a remark for the record; note for the customer … puts it on their page"),
     DANGER("danger", "report a danger"),
-    HANDOVER("hand over", "give the case to the next level"),
+    HANDOVER("hand over", "give the case to the next level; a reason may follow"),
     WORKS_AGAIN("works again", "on a call: it runs again, which ends the call"),
     CANCEL("cancel", "on a call: they no longer want anybody sent; a reason may follow"),
     NO_REPLY("no reply", "on a call: the caller can no longer be reached"),
@@ -52,6 +52,7 @@ public final class Words {
           || this == TELL
           || this == ASK
           || this == SUSPECT
+          || this == HANDOVER
           || this == CANCEL;
     }
 

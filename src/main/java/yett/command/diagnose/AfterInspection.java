@@ -39,7 +39,14 @@ record AfterInspection(Desk desk, Console console) {
       return;
     }
     CaseId id = new FollowOn(desk).begin(inspection);
-    console.show(Block.heading("Case " + id + " · " + inspection.gate()));
+    console.show(
+        Block.heading(
+            "Case "
+                + id
+                + " · "
+                + inspection.gate()
+                + " · "
+                + WhoAnswers.words(inspection.role())));
     try (OpenCase open = desk.open(id, inspection.role())) {
       new Conversation(console, open, Map.of()).run();
     }

@@ -27,7 +27,7 @@ final class AtTheGate implements Step.Visitor<Runnable> {
     this.setUps = new SetUpScreens(sitting, questions);
     this.report = new Report(sitting, questions);
     this.check = new SingleCheck(sitting, questions);
-    this.repairing = new Repairing(sitting, questions);
+    this.repairing = new Repairing(sitting, wishes, questions);
     this.end = new CaseEnd(sitting, questions);
     this.decisions = new Decisions(sitting, questions);
     this.siteForm = new SiteForm(sitting, wishes, knownSite);

@@ -30,6 +30,7 @@ record CheckViews(RuleBase base, CautionViews cautions) {
     if (!proof) {
       occasion(step.occasion()).ifPresent(blocks::add);
     }
+    new StillInForce(base).afterDanger(moment).ifPresent(blocks::add);
     blocks.add(Block.paragraph(Text.strong(check.ask())));
     List<Block.Row> rows = howAndUsual(step);
     rows.addAll(ForceEntry.rows(check, moment));

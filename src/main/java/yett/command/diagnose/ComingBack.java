@@ -10,11 +10,14 @@ import yett.console.SignalWord;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Moment;
+import yett.knowledge.Role;
 import yett.wording.CallWords;
+import yett.wording.Wording;
 
 /**
  * Asks a person who resumes a case whether the gate is still as it was left. Only somebody who
- * never went away can confirm that; everybody else checks it step by step.
+ * never went away can confirm that. Everybody else looks for dangers again and checks it step by
+ * step: also where nothing is in force, because dangers come and go without anybody's doing.
  */
 record ComingBack(Sitting sitting, Questions questions) {
   /**
@@ -26,10 +29,44 @@ record ComingBack(Sitting sitting, Questions questions) {
   void ask() {
     Moment moment = sitting.moment();
     Set<String> inForce = moment.state().work().setUps();
-    if (moment.state().work().unseen().containsAll(inForce)) {
-      return; // nothing is in force, or all of it is checked anyway
+    Entry last = lastAnswer(moment);
+    boolean anew = last.by() != role() || isLong(last);
+    boolean trusted = !moment.state().work().unseen().containsAll(inForce);
+    if (trusted) {
+      warn(inForce, last);
+      anew = anew || !isHereStill();
     }
-    Entry last = moment.entries().get(moment.entries().size() - 1);
+    if (!anew) {
+      return;
+    }
+    sitting.record(new Event.Returned());
+    if (last.by() != role()) {
+      sitting.say(
+          Wording.capital(Wording.aPerson(last.by()))
+              + " answered until now: look for each danger yourself.");
+    }
+    if (trusted) {
+      sitting.say("Then go through it step by step and prove dead again, before anything else.");
+    }
+  }
+
+  private Role role() {
+    return sitting.open().role();
+  }
+
+  /** The last entry of whoever worked on the case, and not of a desk that arranged the visit. */
+  private static Entry lastAnswer(Moment moment) {
+    return moment.entries().stream()
+        .filter(e -> !(e.event() instanceof Event.Tended || e.event() instanceof Event.Unread))
+        .reduce((a, b) -> b)
+        .orElseThrow();
+  }
+
+  private boolean isLong(Entry last) {
+    return Duration.between(last.at(), sitting.open().now()).compareTo(SHORT) > 0;
+  }
+
+  private void warn(Set<String> inForce, Entry last) {
     sitting.show(
         Block.signal(
             SignalWord.WARNING,
@@ -40,17 +77,9 @@ record ComingBack(Sitting sitting, Questions questions) {
                     .map(id -> sitting.base().setUps().get(id).name().toLowerCase(Locale.ROOT))
                     .collect(Collectors.joining("; "))
                 + ". A lock, a lead or a chock may have been moved since."));
-    if (!isHereStill(last)) {
-      sitting.record(new Event.Returned());
-      sitting.say("Before anything else, go through it step by step and prove dead again.");
-    }
   }
 
-  private boolean isHereStill(Entry last) {
-    Duration away = Duration.between(last.at(), sitting.open().now());
-    if (last.by() != sitting.open().role() || away.compareTo(SHORT) > 0) {
-      return false;
-    }
+  private boolean isHereStill() {
     sitting.say(
         "Have you been here all the time with the key on you, and is everything as you"
             + " left it?");

@@ -85,6 +85,7 @@ public final class Conversation {
       // Everything was said; the person who is sent continues the case.
     } catch (CaseLeftException e) {
       sitting.show(Block.blank(), Block.paragraph(keptHere ? savedHere() : saved()));
+      new LeftBehind(sitting.base()).of(sitting.moment()).ifPresent(sitting::show);
     }
     leave();
   }
@@ -140,6 +141,7 @@ public final class Conversation {
   }
 
   private void turn(Moment moment) {
+    sitting.cautions().begin();
     if (!isCall() && !moment.state().isInspection() && asNeeded.asked()) {
       return; // the answers may have changed the step
     }

@@ -50,6 +50,7 @@ public final class Corrections {
         .filter(a -> sitting.base().checks().containsKey(a.check()))
         .map(a -> new Said(a.check(), told(a), () -> again(a)))
         .forEach(said::add);
+    said.addAll(new Refusals(sitting).all());
     said.addAll(new ReportCorrections(sitting).all());
     return said;
   }

@@ -11,6 +11,7 @@ import yett.interview.Suspect;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
+import yett.knowledge.SetUp;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
@@ -49,8 +50,11 @@ record Decisions(Sitting sitting, Questions questions) {
         Block.paragraph(step.proof().ask()),
         Block.signal(
             SignalWord.WARNING,
-            "The gate must not run for its users until this proof passes. Keep people away from"
-                + " it."),
+            (sitting.moment().judgement().forbidden().contains(SetUp.GATE_RUNNING)
+                    ? "Nobody runs the gate, not even while somebody watches, until what failed has"
+                        + " been repaired."
+                    : "The gate is out of use until this proof passes.")
+                + " Keep people away from it."),
         Block.numbered(
             List.of(
                 afterFailure(step.proof()),

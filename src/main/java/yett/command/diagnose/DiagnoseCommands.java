@@ -54,18 +54,23 @@ public record DiagnoseCommands(Desk desk, Console console) {
       completionProvider = Completions.CASES)
   public void resume(
       @Arguments List<String> words,
-      @Option(
-              longName = "as",
-              description = "who answers from now on; the same person as before unless given")
+      @Option(longName = "as", description = "who answers from now on; as before unless given")
           String who) {
     desk.prepare();
     CaseId id = id(words);
-    Optional<Role> role = Optional.ofNullable(who).map(RoleOption::of);
+    Optional<Role> role =
+        Optional.ofNullable(who).map(RoleOption::of).or(() -> new WhoAnswers(desk, console).of(id));
+    if (role.isPresent()) {
+      goOn(id, role.get());
+    }
+  }
+
+  private void goOn(CaseId id, Role role) {
     try (OpenCase open = desk.open(id, role)) {
       open.nameIt(); // a program that was killed may have stored an answer and not said so
       var state = open.moment().state();
       String gate = state.opened().map(Event.Opened::site).orElse("");
-      console.show(Block.heading("Case " + id + " · " + gate));
+      console.show(Block.heading("Case " + id + " · " + gate + " · " + WhoAnswers.words(role)));
       if (state.closed().filter(Ending::isDone).isPresent()) {
         console.say(
             "This case is closed: "
@@ -85,6 +90,8 @@ public record DiagnoseCommands(Desk desk, Console console) {
         new AfterInspection(desk, console).offer(open);
         return;
       }
+      ResumeViews views = new ResumeViews(desk.base());
+      console.show(views.left(open.moment()));
       if (state.closed().isPresent()) {
         takeUp(open, "was closed: " + state.closed().get().words(), new Event.TakenUp());
       } else if (open.moment().step() instanceof Step.HandOver h && h.staysOpen()) {
@@ -101,7 +108,6 @@ public record DiagnoseCommands(Desk desk, Console console) {
       }
       ClockNotice.show(desk, console);
       console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
-      ResumeViews views = new ResumeViews(desk.base());
       console.say(views.summary(open));
       if (open.role() != Role.CALLER) {
         console.show(views.told(open, new Corrections(new Sitting(console, open))));

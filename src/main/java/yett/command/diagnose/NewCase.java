@@ -56,7 +56,7 @@ public final class NewCase {
   private void goOn(CaseId id, String gate, List<Event> said) {
     try (OpenCase open = desk.open(id, Role.CALLER)) {
       console.show(
-          Block.heading("Case " + id + " · " + gate),
+          Block.heading("Case " + id + " · " + gate + " · " + WhoAnswers.words(Role.CALLER)),
           Block.paragraph("What was answered stays; what they say now is added to it."));
       open.record(new Event.DangersAgain());
       new Conversation(console, open, Map.of()).ringsAgain(said).run();
@@ -100,7 +100,9 @@ public final class NewCase {
                   + " "
                   + id
                   + " · "
-                  + gate),
+                  + gate
+                  + " · "
+                  + WhoAnswers.words(role)),
           Block.paragraph(
               "Every answer is saved at once. At every prompt: "
                   + (inspection.isEmpty()

@@ -101,7 +101,7 @@ public final class PromptRequests {
       case ASK -> checks.ask(wish.after(line));
       case SUSPECT -> suspicion.look(wish.after(line));
       case DANGER -> sitting.record(new Event.DangersAgain());
-      case HANDOVER -> giveUp();
+      case HANDOVER -> giveUp(wish.after(line));
       case WORKS_AGAIN -> end.worksAgain(Optional.empty());
       case CANCEL, NO_REPLY ->
           end.broughtBy(wish, wish == Words.Wish.CANCEL ? wish.after(line) : "");
@@ -170,8 +170,11 @@ public final class PromptRequests {
     }
   }
 
-  private void giveUp() {
-    String why = sitting.line("Why is it handed over? A few words, or Enter").strip();
+  private void giveUp(String words) {
+    String why =
+        words.isEmpty()
+            ? sitting.line("Why is it handed over? A few words, or Enter").strip()
+            : words;
     volunteered.hearDanger(why); // made safe first, then handed over
     sitting.record(
         new Event.GaveUp(why.isEmpty() ? "the person at the gate asked to hand over" : why));

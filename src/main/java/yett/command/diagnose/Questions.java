@@ -131,17 +131,27 @@ public final class Questions {
   /** Asks until a line names exactly one entry, or a request has changed the case. */
   private OptionalInt position(
       String prompt, Function<String, List<Integer>> meant, String refusal) {
+    return meant(
+            prompt,
+            line -> Optional.of(meant.apply(line)).filter(f -> f.size() == 1).map(f -> f.get(0)),
+            refusal)
+        .map(OptionalInt::of)
+        .orElse(OptionalInt.empty());
+  }
+
+  /** Asks until a line means something, or a request has changed the case. */
+  <T> Optional<T> meant(String prompt, Function<String, Optional<T>> meaning, String refusal) {
     Moment before = sitting.moment();
     while (true) {
       String line = sitting.line(prompt);
-      List<Integer> found = meant.apply(line);
-      if (found.size() == 1) {
-        return OptionalInt.of(found.get(0));
+      Optional<T> found = meaning.apply(line);
+      if (found.isPresent()) {
+        return found;
       }
       if (!wishes.grantOrHear(line)) {
         sitting.say(refusal);
       } else if (sitting.moment() != before) {
-        return OptionalInt.empty();
+        return Optional.empty();
       }
     }
   }

@@ -26,6 +26,9 @@ public final class RareAnswer {
     if (moment.state().isInspection()) {
       return true; // an inspection has no belief, and looks for what is out of the ordinary
     }
+    if (check.kind() == Check.Kind.PROOF && answer.is(Check.FAIL)) {
+      return true; // nobody is talked out of it
+    }
     Optional<Interview.Hearing> hearing = sitting.open().interview().hear(moment, check, answer);
     if (hearing.isEmpty() || !hearing.get().unlikely()) {
       return true;

@@ -7,39 +7,51 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.console.SignalWord;
+import yett.interview.CouldNotBeDone;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Settings;
 import yett.interview.Step;
 import yett.interview.Trail;
 import yett.knowledge.Repair;
+import yett.wording.CallWords;
 import yett.wording.ConsequenceWords;
 import yett.wording.Wording;
 
 /** Proposes a repair, and has the gate tried after it. */
 final class Repairing {
   private final Sitting sitting;
-  private final Questions questions;
+  private final DoneOrNot done;
   private final RetestList retest;
 
-  Repairing(Sitting sitting, Questions questions) {
+  Repairing(Sitting sitting, PromptRequests wishes, Questions questions) {
     this.sitting = sitting;
-    this.questions = questions;
+    this.done = new DoneOrNot(sitting, wishes, questions);
     this.retest = new RetestList(sitting, questions);
   }
 
   void mend(Step.Mend step, Moment moment) {
     List<Block> blocks = new ArrayList<>(sitting.views().mend(step, moment));
+    refusedBefore(step.repair(), moment)
+        .ifPresent(words -> blocks.add(blocks.size() - 1, Block.paragraph(words)));
     new ConsequenceWords(sitting.base(), moment)
         .of(step.repair())
         .ifPresent(words -> blocks.add(blocks.size() - 1, Block.paragraph(words)));
     sitting.screen(blocks);
-    questions
-        .word(
-            "\"done\" when it is done, \"cannot\" if it cannot be done here",
-            List.of("done", "cannot", "not possible", "unknown", "later"),
-            "Type done, or cannot if the part, the time or the permission is missing.")
-        .ifPresent(i -> sitting.record(new Event.Repaired(step.repair().id(), i == 0)));
+    done.ask(step.repair());
+  }
+
+  /** Why somebody could not do it before; it is proposed again to whoever comes anew. */
+  private static Optional<String> refusedBefore(Repair repair, Moment moment) {
+    return Optional.ofNullable(CouldNotBeDone.of(moment.entries()).get(repair.id()))
+        .map(
+            e ->
+                Wording.capital(Wording.aPerson(e.by()))
+                    + " left it on "
+                    + CallWords.when(e.at())
+                    + ": it "
+                    + ((Event.Repaired) e.event()).words()
+                    + ".");
   }
 
   void retest() {

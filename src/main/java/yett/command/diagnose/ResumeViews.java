@@ -1,16 +1,26 @@
 package yett.command.diagnose;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.desk.OpenCase;
+import yett.interview.CouldNotBeDone;
+import yett.interview.Event;
 import yett.interview.Inspection;
 import yett.interview.Interview;
+import yett.interview.Interview.RankedCause;
+import yett.interview.Moment;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.record.NextWork;
+import yett.wording.CallWords;
 import yett.wording.Figures;
+import yett.wording.Wording;
 
 /** Shows what somebody who resumes a case has to know. */
 record ResumeViews(RuleBase base) {
@@ -54,13 +64,56 @@ record ResumeViews(RuleBase base) {
           + ".";
     }
     int answers = open.moment().state().answers().size();
-    var leading = Interview.ranking(open.moment(), base).get(0);
     return answers
         + (answers == 1 ? " answer" : " answers")
-        + " so far; most probable: "
-        + leading.cause().name().toLowerCase(Locale.ROOT)
-        + ", "
-        + Figures.percent(leading.chance())
+        + " so far; "
+        + probable(open.moment())
         + ".";
+  }
+
+  /** The most probable cause; after a repair, what was done and what is most probable since. */
+  private String probable(Moment moment) {
+    List<String> done =
+        moment.state().work().deeds().stream()
+            .flatMap(d -> d.event() instanceof Event.Repaired r ? Stream.of(r.repair()) : null)
+            .distinct()
+            .map(id -> new Wording(base).repair(id).toLowerCase(Locale.ROOT))
+            .toList();
+    ToDoubleFunction<RankedCause> chance =
+        done.isEmpty() ? RankedCause::chance : r -> NextWork.remaining(moment, r.cause().id());
+    RankedCause leading =
+        Interview.ranking(moment, base).stream()
+            .reduce((a, b) -> chance.applyAsDouble(b) > chance.applyAsDouble(a) ? b : a)
+            .orElseThrow();
+    String probable =
+        "most probable"
+            + (done.isEmpty() ? ": " : " now: ")
+            + leading.cause().name().toLowerCase(Locale.ROOT)
+            + ", "
+            + Figures.percent(chance.applyAsDouble(leading));
+    return done.isEmpty() ? probable : "done: " + String.join("; ", done) + "; " + probable;
+  }
+
+  /** Why the case was given away, and what could not be done, each as it was typed. */
+  List<Block> left(Moment moment) {
+    List<Block> blocks = new ArrayList<>();
+    moment
+        .state()
+        .gaveUp()
+        .ifPresent(why -> blocks.add(Block.paragraph("Handed over because: " + why + ".")));
+    CouldNotBeDone.of(moment.entries())
+        .forEach(
+            (repair, e) ->
+                blocks.add(
+                    Block.paragraph(
+                        new Wording(base).repair(repair)
+                            + ": "
+                            + ((Event.Repaired) e.event()).words()
+                            + " ("
+                            + e.by().word()
+                            + ", "
+                            + CallWords.when(e.at())
+                            + ").")));
+    return blocks;
   }
 }

@@ -7,6 +7,7 @@ import yett.console.Block;
 import yett.interview.CaseState;
 import yett.interview.Event;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 
 /**
  * Asks how the try of the gate went: whether it runs and, if not, which reported complaints remain
@@ -50,7 +51,7 @@ public final class RetestList {
         .boxed()
         .flatMap(i -> tried(words.get(i), reported).stream())
         .findFirst()
-        .ifPresent(sitting::record);
+        .ifPresent(events -> sitting.record(events.toArray(Event[]::new)));
   }
 
   private List<Check> reported() {
@@ -82,14 +83,20 @@ public final class RetestList {
     texts.add(text);
   }
 
-  private Optional<Event.Retested> tried(String word, List<Check> reported) {
-    return switch (word) {
-      case "yes" -> Optional.of(new Event.Retested(true));
-      case "same" -> Optional.of(new Event.Retested(false, Optional.of(true)));
-      case PART -> part(reported);
-      case OTHER -> anew(reported).map(other -> Event.Retested.left(List.of(), other));
-      default -> Optional.of(new Event.Retested(false));
-    };
+  private Optional<List<Event>> tried(String word, List<Check> reported) {
+    boolean atTheGate = sitting.moment().state().role() != Role.CALLER;
+    if (word.equals("yes") && atTheGate) {
+      return new StillThere(sitting, questions).afterRun();
+    }
+    Optional<Event.Retested> tried =
+        switch (word) {
+          case "yes" -> Optional.of(new Event.Retested(true));
+          case "same" -> Optional.of(new Event.Retested(false, Optional.of(true)));
+          case PART -> part(reported);
+          case OTHER -> anew(reported).map(other -> Event.Retested.left(List.of(), other));
+          default -> Optional.of(new Event.Retested(false));
+        };
+    return tried.map(List::of);
   }
 
   private Optional<Event.Retested> part(List<Check> reported) {

@@ -43,6 +43,7 @@ class RoundViews {
     blocks.add(
         Block.heading("Looks: " + round.place().name() + " · " + Figures.minutes(round.minutes())));
     blocks.add(Block.paragraph(Text.dim(why(round.first(), moment))));
+    new StillInForce(base).afterDanger(moment).ifPresent(blocks::add);
     blocks.addAll(cautions.written(round.cautions()));
     List<Block.Item> items = new ArrayList<>();
     for (Step.Ask look : round.looks()) {

@@ -3,11 +3,9 @@ package yett.command.diagnose;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Step;
@@ -35,7 +33,9 @@ final class SetUpScreens {
   void enter(Step.Enter step) {
     String key = "enter " + step.setUp().id();
     if (!done.contains(key)) {
-      sitting.screen(sitting.views().entering(step));
+      List<Block> screen = new ArrayList<>(sitting.views().entering(step));
+      beside(step).ifPresent(screen::add);
+      sitting.screen(screen);
       OptionalInt read =
           questions.word(
               "Press Enter when you have read the cautions",
@@ -44,12 +44,13 @@ final class SetUpScreens {
       if (read.isEmpty()) {
         return;
       }
+      sitting.cautions().read();
       steps(key, List.of(), step.setUp().enter(), step.done());
     } else {
       SetUp setUp = step.setUp();
       showBriefly(
           sitting.views().entering(step),
-          inForce(step.instead()),
+          beside(step),
           setUp.enterAgain(),
           full(step.cautions(), setUp.enter()),
           step.done());
@@ -60,16 +61,14 @@ final class SetUpScreens {
   void leave(Step.Leave step) {
     String key = "leave " + step.setUp().id();
     List<Block> what = sitting.views().leave(step);
+    Optional<Block> inForce = inForce(List.of(step.setUp().id()));
     if (done.contains(key)) {
       SetUp setUp = step.setUp();
-      showBriefly(
-          what,
-          inForce(List.of(setUp.id())),
-          setUp.leaveAgain(),
-          full(List.of(), setUp.leave()),
-          step.done());
+      showBriefly(what, inForce, setUp.leaveAgain(), full(List.of(), setUp.leave()), step.done());
     } else {
-      steps(key, what, step.setUp().leave(), step.done());
+      List<Block> screen = new ArrayList<>(what);
+      inForce.ifPresent(screen::add);
+      steps(key, screen, step.setUp().leave(), step.done());
     }
   }
 
@@ -85,12 +84,12 @@ final class SetUpScreens {
   /** Shows steps that were done before in a few words each, with what is still in force. */
   private void showBriefly(
       List<Block> what,
-      Optional<String> inForce,
+      Optional<Block> inForce,
       List<String> briefly,
       List<Block> full,
       Event event) {
     List<Block> screen = new ArrayList<>(what);
-    inForce.ifPresent(names -> screen.add(Block.rows(Block.row("Still in force", names))));
+    inForce.ifPresent(screen::add);
     screen.add(Block.paragraph("As before:"));
     screen.add(Block.numbered(briefly));
     sitting.screen(screen);
@@ -103,16 +102,18 @@ final class SetUpScreens {
     return blocks;
   }
 
+  private Optional<Block> beside(Step.Enter step) {
+    return inForce(
+        step.again()
+            ? List.copyOf(sitting.moment().state().work().unseen()) // being gone through
+            : step.instead());
+  }
+
   /**
    * @param left set-ups that this step ends
    */
-  private Optional<String> inForce(List<String> left) {
-    String names =
-        sitting.moment().state().work().setUps().stream()
-            .filter(id -> !left.contains(id))
-            .map(id -> sitting.base().setUps().get(id).name().toLowerCase(Locale.ROOT))
-            .collect(Collectors.joining("; "));
-    return names.isEmpty() ? Optional.empty() : Optional.of(names);
+  private Optional<Block> inForce(List<String> left) {
+    return new StillInForce(sitting.base()).beside(sitting.moment(), left);
   }
 
   /**

@@ -41,7 +41,7 @@ final class SiteAsNeeded {
     boolean asks = !open.isEmpty();
     while (!open.isEmpty()) {
       if (!open.equals(shown)) {
-        sitting.show(entry.views().needed(open, entry.answers()));
+        sitting.show(entry.views().needed(sitting.moment().step(), open, entry.answers()));
         shown = open;
       }
       String line = sitting.line("Enter if this is right, or type what differs");

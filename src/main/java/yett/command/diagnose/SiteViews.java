@@ -9,6 +9,8 @@ import java.util.stream.IntStream;
 import yett.console.Block;
 import yett.console.Text;
 import yett.interview.SiteFacts;
+import yett.interview.Step;
+import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
@@ -83,11 +85,16 @@ record SiteViews(RuleBase base) {
     return String.join("; ", parts) + "; ? shows and changes all.";
   }
 
-  /** Details that the next step depends on and for which the usual answer is assumed so far. */
-  List<Block> needed(List<SiteQuestion> questions, Map<String, String> told) {
+  /**
+   * Details that a step depends on and for which the usual answer is assumed so far. Before the
+   * first proof they are those that decide which proofs are made at all.
+   */
+  List<Block> needed(Step step, List<SiteQuestion> questions, Map<String, String> told) {
+    boolean proofs = step instanceof Step.Ask ask && ask.check().kind() == Check.Kind.PROOF;
     Map<String, String> all = new SiteFacts(base).answers(told);
     return List.of(
-        Block.heading("The next step depends on this"),
+        Block.heading(
+            proofs ? "Which proofs are made depends on this" : "The next step depends on this"),
         Block.paragraph(
             IntStream.range(0, questions.size())
                 .mapToObj(

@@ -176,6 +176,7 @@ public final class Sitting {
   /** Stores events, and tells the person if anything happened besides. */
   public void record(Event... events) {
     List<SetApart> before = moment().apart();
+    cautions.recorded(moment().step(), events);
     sharing.tell(open.record(events));
     show(
         UnusableEvents.failing(

@@ -21,12 +21,14 @@ import yett.wording.Wording;
  * heard.
  */
 public final class StepViews {
+  private final RuleBase base;
   private final StepWords reasons;
   private final CautionViews cautions;
   private final CheckViews checks;
   private final PlanViews plans;
 
   public StepViews(RuleBase base, CautionViews cautions) {
+    this.base = base;
     this.reasons = new StepWords(base);
     this.cautions = cautions;
     this.checks = new CheckViews(base, cautions);
@@ -106,6 +108,7 @@ public final class StepViews {
     blocks.add(
         Block.heading("Repair: " + repair.name() + " · " + Figures.minutes(repair.minutes())));
     CheckViews.occasion(step.occasion()).ifPresent(blocks::add);
+    new StillInForce(base).afterDanger(moment).ifPresent(blocks::add);
     blocks.addAll(cautions.written(step.cautions()));
     if (!repair.parts().isEmpty()) {
       String parts =

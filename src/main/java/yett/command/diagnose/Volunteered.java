@@ -186,6 +186,10 @@ public final class Volunteered {
       hearComplaints(
           meant.stream().filter(t -> t.kind() == Thing.Kind.COMPLAINT).map(Thing::card).toList());
     }
+    if (meant.isEmpty() && !single && sitting.moment().state().role() != Role.CALLER) {
+      keep(words); // what was said is worth keeping, though it is none of this
+      sitting.say("Your words are kept as a note.");
+    }
     return true;
   }
 

@@ -58,9 +58,34 @@ class ComingBackTest extends TechniciansCase {
     assertThat(typed.screen()).contains("prove dead again");
   }
 
+  /** A smell or a crack that came since is seen by whoever looks, not by whoever looked. */
+  @Test
+  void another_role_looks_for_dangers_again_though_nothing_is_in_force() {
+    comeBackAs(Role.ELECTRICIAN);
+    assertThat(typed.stored()).containsExactly(new Event.Returned());
+    assertThat(typed.screen()).contains("A technician answered until now");
+  }
+
   @Test
   void nothing_is_asked_where_nothing_is_in_force() {
     comeBack();
     assertThat(typed.screen()).isEmpty();
+    assertThat(typed.stored()).isEmpty();
+  }
+
+  @Test
+  void whoever_takes_over_goes_through_the_states_as_well() {
+    lockedOff();
+    comeBackAs(Role.ELECTRICIAN);
+    assertThat(typed.stored()).contains(new Event.Returned());
+    assertThat(typed.screen())
+        .contains("A technician answered until now", "Then go through it step by step");
+  }
+
+  private void comeBackAs(Role role) {
+    try (OpenCase open = typed.open(role)) {
+      Sitting sitting = typed.sitting(open);
+      new ComingBack(sitting, new Questions(sitting, new PromptRequests(sitting))).ask();
+    }
   }
 }

@@ -25,6 +25,56 @@ class RetestListTest extends TechniciansCase {
         .endsWith(new Event.Retested(false, java.util.Optional.of(true)), new Event.Retested(true));
   }
 
+  private void runs(List<String> complaints, String... lines) {
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.Complained(complaints));
+      Sitting sitting = typed.sitting(open, lines);
+      new RetestList(sitting, new Questions(sitting, new PromptRequests(sitting)))
+          .ask(List.<Block>of(), "");
+    }
+  }
+
+  /** A chain that no longer slaps says nothing about the batteries. */
+  @Test
+  void a_gate_that_runs_is_asked_about_what_a_run_does_not_show() {
+    runs(List.of("noisy-chain", "low-battery-warning"), "1", "", "1");
+    assertThat(typed.screen())
+        .contains("1 Warns of low battery or low supply: a run or two does not drain")
+        .doesNotContain("Chain rattles, slaps or cracks:");
+    assertThat(typed.stored())
+        .endsWith(Event.Retested.left(List.of("low-battery-warning"), List.of()));
+  }
+
+  @Test
+  void what_comes_and_goes_is_not_gone_by_one_run() {
+    runs(List.of("works-sometimes"), "1", "1");
+    assertThat(typed.stored()).endsWith(new Event.Retested(false, java.util.Optional.of(true)));
+  }
+
+  @Test
+  void what_has_gone_is_said_to_have_gone() {
+    runs(List.of("works-sometimes"), "1", "0");
+    assertThat(typed.stored()).endsWith(new Event.Retested(true));
+  }
+
+  @Test
+  void what_nobody_can_tell_yet_is_kept_in_the_notes() {
+    runs(List.of("slow", "works-sometimes"), "1", "unknown");
+    assertThat(typed.stored())
+        .endsWith(
+            new Event.Noted(
+                "for the customer: A run does not show whether this has gone: Works sometimes."
+                    + " Tell us if it comes again."),
+            new Event.Retested(true));
+  }
+
+  @Test
+  void what_a_run_shows_is_not_asked_again() {
+    runs(List.of("slow", "scrapes"), "1");
+    assertThat(typed.screen()).doesNotContain("What a run does not show");
+    assertThat(typed.stored()).endsWith(new Event.Retested(true));
+  }
+
   /** What was picked at the first question is not asked again because of a word at the second. */
   @Test
   void help_at_what_is_left_comes_back_to_what_is_left() {

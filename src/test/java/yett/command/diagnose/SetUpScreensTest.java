@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yett.desk.OpenCase;
 import yett.interview.Event;
@@ -106,6 +107,43 @@ class SetUpScreensTest extends TechniciansCase {
         }
       }
     }
+  }
+
+  /** "back" is no sign that anybody has read them. */
+  @Test
+  void cautions_that_nobody_confirmed_come_in_full_again() {
+    Step.Enter step =
+        new Step.Enter(
+            LOCKED_OFF,
+            Shipped.BASE.cautionsFor(LOCKED_OFF.hazards()),
+            new Purpose(Purpose.Kind.OPEN, ""));
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.Noted("to be taken back"));
+      Sitting sitting = typed.sitting(open, "note one", "", "done");
+      SetUpScreens screens =
+          new SetUpScreens(sitting, new Questions(sitting, new PromptRequests(sitting)));
+      screens.enter(step);
+      sitting.cautions().begin();
+      screens.enter(step);
+    }
+    step.cautions().forEach(c -> assertThat(times(c.avoid())).as(c.avoid()).isEqualTo(2));
+  }
+
+  /** Nothing else on these screens says that the motor is cut off. */
+  @Test
+  void what_a_danger_left_in_force_is_named_from_the_first_set_up_on() {
+    SetUp coverOff = Shipped.BASE.setUps().get("cover-off");
+    Step.Enter step =
+        new Step.Enter(
+            coverOff,
+            Shipped.BASE.cautionsFor(coverOff.hazards()),
+            new Purpose(Purpose.Kind.CHECK, "input-lamps"));
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.MadeSafe("moves-uncommanded", Optional.of(List.of("motor-off"))));
+      Sitting sitting = typed.sitting(open, "", "done");
+      new SetUpScreens(sitting, new Questions(sitting, new PromptRequests(sitting))).enter(step);
+    }
+    assertThat(typed.screen()).contains("Still in force: motor cut off after a danger");
   }
 
   @Test

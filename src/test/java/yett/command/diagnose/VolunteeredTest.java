@@ -62,6 +62,16 @@ class VolunteeredTest {
             chosen("danger-shock", "shock"), new Event.GaveUp("he got a shock off the cabinet"));
   }
 
+  /** The card of a gate that moves by itself has the leaf released and watched, and says how. */
+  @Test
+  void that_the_leaf_rolls_can_be_said_after_a_gate_that_moves_by_itself_was_made_safe() {
+    String say = "tell released leaf rolls away by itself";
+    assertThat(Shipped.BASE.stops().get("moves-uncommanded").now(Role.TECHNICIAN))
+        .anyMatch(line -> line.contains(say));
+    told("it moves on its own", "yes", "done", say, "", "yes");
+    assertThat(typed.stored()).contains(chosen("released-leaf-rolls", "rolls"));
+  }
+
   @Test
   void several_complaints_that_were_understood_are_taken_together() {
     sit(Role.TECHNICIAN, "0", "", "it crawls, rattles and stops half way", "1 2", "", "0");
@@ -111,7 +121,8 @@ class VolunteeredTest {
   void several_that_may_be_meant_stand_under_numbers_and_none_is_taken_unasked() {
     told("chain is off", "0");
     assertThat(typed.screen()).contains("Which do you mean?", "The complaint: Chain hangs low");
-    assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+    assertThat(typed.stored())
+        .endsWith(new Event.Happened(List.of()), new Event.Noted("chain is off"));
     assertThat(moment().step()).isInstanceOfAny(Step.Ask.class, Step.LookRound.class);
   }
 
@@ -269,6 +280,14 @@ class VolunteeredTest {
     assertThat(typed.screen())
         .contains("Taken back: the answer \"nothing is lit\" to: Is a light or a display on")
         .contains("Taken back: the history: ");
+  }
+
+  /** What they are is not understood, which does not make them worthless to whoever comes next. */
+  @Test
+  void words_of_which_nothing_is_meant_are_kept() {
+    told("the display is dark and the chain hangs low", "");
+    assertThat(typed.stored())
+        .contains(new Event.Noted("the display is dark and the chain hangs low"));
   }
 
   @Test
