@@ -1,14 +1,29 @@
 package yett.command.diagnose;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import yett.command.common.CannotTellWords;
 import yett.command.common.ListChoice;
+import yett.command.common.NoneWords;
 import yett.command.common.Prompt;
+import yett.command.common.Words;
 import yett.console.Block;
 
 /** Asks which of several things a person means. */
 record Choices(Sitting sitting) {
+  private static final Set<String> YES = Set.of("yes", "y", "1", "right", "correct", "ok");
+  private static final Set<String> NO = Set.of("2", "wrong");
+
+  /** Whether the line takes none of the things, or takes nothing back but the question itself. */
+  private static boolean isNone(String line) {
+    return line.isEmpty()
+        || NoneWords.isSaid(line)
+        || CannotTellWords.answer(line).isPresent()
+        || Words.isBack(line);
+  }
 
   /** Asks for one of several things by its number; empty if none of them is meant. */
   <T> Optional<T> of(String heading, List<T> things, Function<T, String> words) {
@@ -16,7 +31,7 @@ record Choices(Sitting sitting) {
     return sitting.until(
         "Number, or Enter for none",
         line ->
-            line.isEmpty() || line.equals("0")
+            isNone(line)
                 ? Prompt.Reading.of(Optional.empty())
                 : Prompt.number(line, things.size())
                     .map(n -> Prompt.Reading.of(Optional.of(things.get(n - 1))))
@@ -36,10 +51,12 @@ record Choices(Sitting sitting) {
         sitting.until(
             words.apply(things.get(0)) + " Right? Enter for yes, or no",
             line ->
-                Prompt.word(line, List.of("", "yes", "y", "1", "no", "n", "0", "2"))
-                    .map(i -> Prompt.Reading.of(i < 4))
-                    .orElse(
-                        Prompt.Reading.again("Press Enter if it is right; type no if it is not.")));
+                line.isEmpty() || YES.contains(line.toLowerCase(Locale.ROOT))
+                    ? Prompt.Reading.of(true)
+                    : isNone(line) || NO.contains(line.toLowerCase(Locale.ROOT))
+                        ? Prompt.Reading.of(false)
+                        : Prompt.Reading.again(
+                            "Press Enter if it is right; type no if it is not."));
     return right ? Optional.of(things.get(0)) : Optional.empty();
   }
 
@@ -53,8 +70,7 @@ record Choices(Sitting sitting) {
     return sitting.until(
         "Numbers, or Enter for none",
         line -> {
-          ListChoice.Several picked =
-              ListChoice.several(line.equals("0") ? "" : line, texts, texts);
+          ListChoice.Several picked = ListChoice.several(isNone(line) ? "" : line, texts, texts);
           return picked.unclear().isEmpty()
               ? Prompt.Reading.of(picked.positions().stream().map(things::get).toList())
               : Prompt.Reading.again(

@@ -116,9 +116,12 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   }
 
   private Optional<Match> byWords(String part) {
-    Set<String> words = SiteWords.of(part);
-    if (questions.stream().anyMatch(q -> SiteWords.of(q.id()).equals(words))) {
-      return Optional.empty(); // the name of a detail does not say how it is
+    Optional<String> there = SiteWords.there(part);
+    Set<String> words = SiteWords.of(there.orElse(part));
+    Optional<SiteQuestion> named =
+        questions.stream().filter(q -> SiteWords.of(q.id()).equals(words)).findFirst();
+    if (named.isPresent()) { // the name of a detail does not say how it is
+      return there.isPresent() ? fitted(named.get(), 1) : Optional.empty();
     }
     List<Match> matches = questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
     int best = matches.stream().mapToInt(Match::score).max().orElse(0);
@@ -127,11 +130,31 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     return firsts.size() == 1 || reading ? firsts.stream().findFirst() : Optional.empty();
   }
 
+  /** What is there, if there is only one way in which it can be. */
+  private static Optional<Match> fitted(SiteQuestion question, int named) {
+    List<String> ways =
+        question.choices().keySet().stream().filter(c -> !c.equals(ABSENT)).toList();
+    return ways.size() == 1
+        ? Optional.of(new Match(question, ways.get(0), 10 * named + 5))
+        : Optional.empty();
+  }
+
   private static Optional<Match> match(SiteQuestion question, String part, Set<String> words) {
-    int named = shared(words, SiteWords.of(question.id() + " " + question.name()));
+    Set<String> name = SiteWords.of(question.id() + " " + question.name());
+    int named = shared(words, name);
     return question.measures().isPresent()
         ? reading(question, part).map(r -> new Match(question, r, 10 * named + 1))
-        : choice(question, words, named);
+        : named > 0 ? named(question, words, name) : choice(question, words, named);
+  }
+
+  /** The answer of a detail that the words name; its name says nothing of how it is. */
+  private static Optional<Match> named(SiteQuestion question, Set<String> words, Set<String> name) {
+    int named = shared(words, name);
+    Set<String> besides = new LinkedHashSet<>(SiteWords.countedOf(words));
+    besides.removeAll(name);
+    return besides.contains("yes") && fitted(question, named).isPresent()
+        ? fitted(question, named)
+        : choice(question, besides, named);
   }
 
   private static Optional<String> reading(SiteQuestion question, String part) {
@@ -167,7 +190,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   private static Optional<Match> choice(SiteQuestion question, Set<String> words, int named) {
     Match best = null;
     boolean not = words.stream().anyMatch(NOT::contains);
-    Set<String> said = words.size() == 1 ? words : SiteWords.counted(words);
+    Set<String> said = words.size() == 1 ? words : SiteWords.counted(words); // not a bare number
     boolean bare = words.size() == 1 && words.iterator().next().matches("[0-9./]+");
     for (Map.Entry<String, String> choice : question.choices().entrySet()) {
       int shared = shared(said, SiteWords.of(choice.getKey() + " " + choice.getValue()));

@@ -86,7 +86,7 @@ public final class Volunteered {
   /** Whether the gate is being described; then "24 V battery" is no measurement. */
   private boolean isOfGate(String line) {
     return sitting.moment().step() instanceof Step.AskSite
-        && SpokenReading.of(line, sitting.base()).isPresent()
+        && SpokenReading.isIn(line, sitting.base())
         && !isDanger(line);
   }
 
@@ -114,6 +114,22 @@ public final class Volunteered {
     return !heard.dangers().isEmpty()
         || !heard.findings().isEmpty()
             && heard.things().stream().noneMatch(t -> t.card().equals(check.id()));
+  }
+
+  /**
+   * The outcome of a check that words typed at its question mean before anything else. What "it"
+   * is, is said by the question, so its name is put before the words. Danger goes first.
+   */
+  Optional<String> outcomeOfAsked(Check check, String words) {
+    boolean telling = words.codePoints().filter(Character::isLetter).count() >= 4;
+    if (check.measured() || !telling || isPrompted(words) || isDanger(words)) {
+      return Optional.empty();
+    }
+    return tellings().hear(check.name() + " " + words.strip()).things().stream()
+        .limit(1)
+        .filter(t -> t.kind() == Thing.Kind.OUTCOME && t.card().equals(check.id()))
+        .map(Thing::outcome)
+        .findFirst();
   }
 
   /** The outcome of a check that words about it probably mean. */

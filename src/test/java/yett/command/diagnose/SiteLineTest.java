@@ -57,6 +57,13 @@ class SiteLineTest {
           V-track               | support            | track
           no batteries          | batteries          | none
           12 C at the operator  | usual-temperature  | 12 C
+          two loops             | loops              | fitted
+          3 loops               | loops              | fitted
+          two edges             | edges              | fitted
+          with loops            | loops              | fitted
+          has a keypad          | keypad             | fitted
+          there is a timer      | timer              | fitted
+          loops yes             | loops              | fitted
           """)
   void a_part_names_its_line(String part, String question, String answer) {
     assertThat(said(part)).isEqualTo(Map.of(question, answer));
@@ -91,7 +98,17 @@ class SiteLineTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"banana", "6", "fitted", "yes", "no", "loops", "batteries", "radio"})
+  @CsvSource({
+    "banana",
+    "6",
+    "fitted",
+    "yes",
+    "no",
+    "loops",
+    "batteries",
+    "radio",
+    "with batteries"
+  })
   void what_fits_nothing_or_many_lines_is_told(String part) {
     assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), Set.of(), List.of(part)));
   }
