@@ -63,7 +63,7 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
    */
   private Optional<String> meant(Check check, String words) {
     Optional<String> byMeaning =
-        wishes.volunteered().outcome(check, words).filter(id -> check.indexOf(id) > 0);
+        new AboutAsked(sitting).outcome(check, words).filter(id -> check.indexOf(id) > 0);
     boolean denied = Negation.in(words) && !Negation.in(check.outcomes().get(1).text());
     return byMeaning.or(() -> denied ? Optional.empty() : other(check).flatMap(Answer::choice));
   }

@@ -65,9 +65,7 @@ public final class Questions {
     HeardAnswer heard =
         HeardAnswer.to(check, line, sitting.moment().judgement().expectation(check.id()));
     Optional<String> meant =
-        heard.answer().isPresent()
-            ? Optional.empty()
-            : wishes.volunteered().outcomeOfAsked(check, line);
+        heard.answer().isPresent() ? Optional.empty() : new AboutAsked(sitting).before(check, line);
     if (meant.isPresent()) {
       return new Choices(sitting)
           .confirm(meant.stream().toList(), id -> Wording.capital(Wording.meaning(check, id)) + ".")

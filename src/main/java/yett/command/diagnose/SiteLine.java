@@ -23,8 +23,7 @@ import yett.knowledge.SiteQuestion;
  * @param numbered how many of the questions, from the first, are on the page with numbers
  */
 record SiteLine(List<SiteQuestion> questions, int numbered) {
-  private static final Set<String> NOT = Set.of("no", "none", "without", "not");
-  private static final String ABSENT = "none";
+  static final Set<String> NOT = Set.of("no", "none", "without", "not");
 
   private static final Pattern NUMBERED = Pattern.compile("(\\d{1,2})\\s*[:=]?\\s+(.+)");
 
@@ -79,7 +78,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   }
 
   /** How well some words fit an answer. */
-  private record Match(SiteQuestion question, String answer, int score) {}
+  record Match(SiteQuestion question, String answer, int score) {}
 
   private Optional<Match> part(String part) {
     Matcher line = NUMBERED.matcher(part);
@@ -104,7 +103,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
           .filter(a -> isReading(question, a))
           .map(a -> new Match(question, a, 1));
     }
-    return choice(question, SiteWords.of(answer), 1);
+    return new SiteChoice(question).choice(SiteWords.of(answer), 1);
   }
 
   private static boolean isReading(SiteQuestion question, String text) {
@@ -121,7 +120,7 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     Optional<SiteQuestion> named =
         questions.stream().filter(q -> SiteWords.of(q.id()).equals(words)).findFirst();
     if (named.isPresent()) { // the name of a detail does not say how it is
-      return there.isPresent() ? fitted(named.get(), 1) : Optional.empty();
+      return there.isPresent() ? new SiteChoice(named.get()).fitted(1) : Optional.empty();
     }
     List<Match> matches = questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
     int best = matches.stream().mapToInt(Match::score).max().orElse(0);
@@ -130,31 +129,13 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     return firsts.size() == 1 || reading ? firsts.stream().findFirst() : Optional.empty();
   }
 
-  /** What is there, if there is only one way in which it can be. */
-  private static Optional<Match> fitted(SiteQuestion question, int named) {
-    List<String> ways =
-        question.choices().keySet().stream().filter(c -> !c.equals(ABSENT)).toList();
-    return ways.size() == 1
-        ? Optional.of(new Match(question, ways.get(0), 10 * named + 5))
-        : Optional.empty();
-  }
-
   private static Optional<Match> match(SiteQuestion question, String part, Set<String> words) {
     Set<String> name = SiteWords.of(question.id() + " " + question.name());
-    int named = shared(words, name);
+    int named = SiteChoice.shared(words, name);
+    SiteChoice choice = new SiteChoice(question);
     return question.measures().isPresent()
         ? reading(question, part).map(r -> new Match(question, r, 10 * named + 1))
-        : named > 0 ? named(question, words, name) : choice(question, words, named);
-  }
-
-  /** The answer of a detail that the words name; its name says nothing of how it is. */
-  private static Optional<Match> named(SiteQuestion question, Set<String> words, Set<String> name) {
-    int named = shared(words, name);
-    Set<String> besides = new LinkedHashSet<>(SiteWords.countedOf(words));
-    besides.removeAll(name);
-    return besides.contains("yes") && fitted(question, named).isPresent()
-        ? fitted(question, named)
-        : choice(question, besides, named);
+        : named > 0 ? choice.named(words, name) : choice.choice(words, 0);
   }
 
   private static Optional<String> reading(SiteQuestion question, String part) {
@@ -185,29 +166,5 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
       left = left.substring(0, left.lastIndexOf(' ')).strip();
     }
     return left;
-  }
-
-  private static Optional<Match> choice(SiteQuestion question, Set<String> words, int named) {
-    Match best = null;
-    boolean not = words.stream().anyMatch(NOT::contains);
-    Set<String> said = words.size() == 1 ? words : SiteWords.counted(words); // not a bare number
-    boolean bare = words.size() == 1 && words.iterator().next().matches("[0-9./]+");
-    for (Map.Entry<String, String> choice : question.choices().entrySet()) {
-      int shared = shared(said, SiteWords.of(choice.getKey() + " " + choice.getValue()));
-      int score = named == 0 && shared == words.size() && !bare ? 5 * shared : 0;
-      if (named > 0 && not) {
-        score = choice.getKey().equals(ABSENT) ? 10 * named + 5 : 0;
-      } else if (named > 0) {
-        score = shared > 0 ? 10 * named + 5 * shared : 0; // a name alone asks for its question
-      }
-      if (score > 0 && (best == null || score > best.score())) {
-        best = new Match(question, choice.getKey(), score);
-      }
-    }
-    return Optional.ofNullable(best);
-  }
-
-  private static int shared(Set<String> some, Set<String> others) {
-    return (int) some.stream().filter(others::contains).count();
   }
 }

@@ -116,30 +116,6 @@ public final class Volunteered {
             && heard.things().stream().noneMatch(t -> t.card().equals(check.id()));
   }
 
-  /**
-   * The outcome of a check that words typed at its question mean before anything else. What "it"
-   * is, is said by the question, so its name is put before the words. Danger goes first.
-   */
-  Optional<String> outcomeOfAsked(Check check, String words) {
-    boolean telling = words.codePoints().filter(Character::isLetter).count() >= 4;
-    if (check.measured() || !telling || isPrompted(words) || isDanger(words)) {
-      return Optional.empty();
-    }
-    return tellings().hear(check.name() + " " + words.strip()).things().stream()
-        .limit(1)
-        .filter(t -> t.kind() == Thing.Kind.OUTCOME && t.card().equals(check.id()))
-        .map(Thing::outcome)
-        .findFirst();
-  }
-
-  /** The outcome of a check that words about it probably mean. */
-  Optional<String> outcome(Check check, String words) {
-    return tellings().hear(words).things().stream()
-        .filter(t -> t.kind() == Thing.Kind.OUTCOME && t.card().equals(check.id()))
-        .map(Thing::outcome)
-        .findFirst();
-  }
-
   boolean isDanger(String words) {
     return !tellings().hear(words).dangers().isEmpty();
   }
