@@ -2,6 +2,7 @@ package yett.console;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Divides a screen into pages, so that nothing that must be read scrolls away. It is divided
@@ -64,9 +65,14 @@ public final class Pages {
         boolean alone = isLedTo(block) ? fits(with(with(head, last()), block)) : fitsAlone(block);
         if (!isRoomFor(block) && page.size() > head.size() && alone) {
           turn(block);
+          if (block instanceof Block.Heading && page.equals(head)) {
+            page = new ArrayList<>(); // it begins something else
+          }
         }
         if (!isRoomFor(block) && block instanceof Block.Numbered list) {
-          items(list);
+          parted(list.items(), Block.Numbered::new);
+        } else if (!isRoomFor(block) && block instanceof Block.Rows rows) {
+          parted(rows.rows(), Block.Rows::new);
         } else {
           page.add(block);
           head = block instanceof Block.Heading ? List.of(block) : head;
@@ -112,19 +118,19 @@ public final class Pages {
     }
 
     /** Divides a list that is longer than a page over several pages. */
-    private void items(Block.Numbered list) {
-      List<Block.Item> part = new ArrayList<>();
-      for (Block.Item item : list.items()) {
-        List<Block.Item> more = new ArrayList<>(part);
+    private <T> void parted(List<T> items, Function<List<T>, Block> block) {
+      List<T> part = new ArrayList<>();
+      for (T item : items) {
+        List<T> more = new ArrayList<>(part);
         more.add(item);
-        if (!part.isEmpty() && !isRoomFor(new Block.Numbered(more))) {
-          page.add(new Block.Numbered(part));
-          turn(list);
+        if (!part.isEmpty() && !isRoomFor(block.apply(more))) {
+          page.add(block.apply(part));
+          turn(block.apply(more));
           more = new ArrayList<>(List.of(item));
         }
         part = more;
       }
-      page.add(new Block.Numbered(part));
+      page.add(block.apply(part));
     }
   }
 

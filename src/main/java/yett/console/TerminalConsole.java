@@ -151,11 +151,16 @@ public final class TerminalConsole implements Console {
         completion.whole());
   }
 
+  /** In a prompt JLine takes a percent sign for the beginning of an instruction. */
+  private static String literal(String prompt) {
+    return prompt.replace("%", "%%");
+  }
+
   private Reply read(LineReader from, String prompt) {
     while (true) {
       Cleaned line;
       try {
-        line = Cleaned.of(from.readLine(Renderer.prompt(prompt, layout())));
+        line = Cleaned.of(from.readLine(literal(Renderer.prompt(prompt, layout()))));
       } catch (UserInterruptException e) {
         return new Reply.Interrupted();
       } catch (EndOfFileException | IOError e) {

@@ -107,7 +107,7 @@ final class NextStep {
         return Optional.of(
             state.told().pressing().isEmpty() && !pressing.isEmpty()
                 ? new Step.AskPressing(pressing)
-                : new Step.AskHistory(List.copyOf(base.histories().values())));
+                : new Step.AskHistory(new SiteFacts(base).histories(state.told().site())));
       }
       return Optional.empty();
     }

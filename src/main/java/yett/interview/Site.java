@@ -1,5 +1,6 @@
 package yett.interview;
 
+import java.util.List;
 import java.util.Map;
 import yett.knowledge.SiteCard;
 
@@ -10,9 +11,13 @@ import yett.knowledge.SiteCard;
  */
 public record Site(Map<String, String> answers) {
 
-  /** Whether a card applies at such a gate. */
+  /** Whether a card applies at such a gate; not if a question that it depends on does not. */
   public boolean allows(SiteCard card) {
     return card.onlyIf().entrySet().stream()
-        .allMatch(c -> c.getValue().contains(answers.get(c.getKey())));
+        .allMatch(c -> answers.containsKey(c.getKey()) && has(c.getKey(), c.getValue()));
+  }
+
+  private boolean has(String question, List<String> allowed) {
+    return allowed.contains(answers.get(question));
   }
 }

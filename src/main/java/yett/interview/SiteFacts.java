@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import yett.belief.LastFew;
 import yett.knowledge.Check;
+import yett.knowledge.History;
 import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
@@ -108,6 +109,11 @@ public final class SiteFacts {
           }
           allow(card.onlyIf(), site);
         });
+  }
+
+  /** What can have happened at a gate with these answers. */
+  public List<History> histories(Map<String, String> answers) {
+    return base.histories().values().stream().filter(site(answers)::allows).toList();
   }
 
   /** Proofs that a gate with these answers needs before it returns to service, whoever is there. */

@@ -147,6 +147,7 @@ record CardReader(Fields fields, String id) {
         fields.text("name"),
         fields.text("lay", ""),
         fields.numbers("odds", 0.01, 100),
+        fields.conditions("only-if"),
         fields.text("source"));
   }
 

@@ -37,6 +37,7 @@ final class CrossCheck {
     base.histories()
         .values()
         .forEach(h -> known("history", h.id(), "odds", h.odds().keySet(), base.causes().keySet()));
+    base.histories().values().forEach(h -> conditions("history", h.id(), h.onlyIf()));
     base.repairs().values().forEach(this::repair);
     CallersSteps.check(base.repairs().values(), places);
     base.setUps().values().forEach(this::setUp);

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A card that applies only to some gates. */
-public sealed interface SiteCard extends Card permits Cause, Check, Repair, SiteQuestion {
+public sealed interface SiteCard extends Card permits Cause, Check, History, Repair, SiteQuestion {
 
   /** Site question to the answers under which the card applies; empty means always. */
   Map<String, List<String>> onlyIf();

@@ -77,7 +77,7 @@ final class ReadingParser {
           Spelling.quoted(typed) + " holds a character that cannot be printed; type it again.");
     }
     // The 2 of "s2" belongs to the unit and must not be read as a number.
-    String line = Keyboard.plain(typed).replaceAll("(?i)/ ?s\\^?2$", "/s²");
+    String line = NumberWords.figures(Keyboard.plain(typed)).replaceAll("(?i)/ ?s\\^?2$", "/s²");
     if (line.isEmpty()) {
       throw new ReadingException("Nothing was typed; " + request());
     }

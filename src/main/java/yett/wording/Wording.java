@@ -280,6 +280,14 @@ public final class Wording {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
+  /** The text with a small first letter, as within a sentence; an abbreviation stays. */
+  public static String uncapital(String text) {
+    boolean abbreviation = text.length() > 1 && Character.isUpperCase(text.charAt(1));
+    return text.isEmpty() || abbreviation
+        ? text
+        : Character.toLowerCase(text.charAt(0)) + text.substring(1);
+  }
+
   /**
    * An outcome in words: its text, or for a band its name, because the text of a band is a range.
    */

@@ -64,6 +64,33 @@ class PagesTest {
     assertThat(all.get(1)).containsExactly(Block.heading("Repair"), list(15));
   }
 
+  /** A heading that nothing more stands under does not come again over something else. */
+  @Test
+  void what_begins_a_page_stands_under_its_own_heading_alone() {
+    List<List<Block>> all =
+        pages.of(
+            List.of(
+                Block.heading("Plan of work"),
+                list(17),
+                Block.heading("Repair"),
+                Block.paragraph("step"),
+                list(3)));
+    assertThat(all.get(1).get(0)).isEqualTo(Block.heading("Repair"));
+    assertThat(all).noneMatch(p -> p.size() > 1 && p.get(1) instanceof Block.Heading);
+  }
+
+  @Test
+  void rows_longer_than_a_window_are_parted_too() {
+    Block.Rows rows =
+        new Block.Rows(
+            IntStream.range(0, 30).mapToObj(i -> Block.row("word " + i, "meaning")).toList());
+    List<List<Block>> all = pages.of(List.of(Block.heading("At every prompt"), rows));
+    assertThat(all).hasSize(2);
+    assertThat(all)
+        .allMatch(page -> page.get(0).equals(Block.heading("At every prompt")))
+        .allMatch(page -> Renderer.render(page, new Layout(80, false, true)).lines().count() <= 21);
+  }
+
   @Test
   void a_list_longer_than_a_window_is_parted_between_its_items() {
     List<List<Block>> all =

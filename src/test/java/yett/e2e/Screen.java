@@ -18,6 +18,9 @@ record Screen(String text) {
   static final Pattern MORE =
       Pattern.compile("Enter\\s+when\\s+you\\s+have\\s+read\\s+this(:\\s*)?> \n?\\z");
 
+  /** Lines of the longest prompt in the narrowest window that is tested. */
+  private static final int LONGEST_PROMPT = 6;
+
   /** The kind of prompt, recognised by its first words. */
   enum Kind {
     DANGERS("0 for none, or the numbers that apply"),
@@ -64,22 +67,24 @@ record Screen(String text) {
         .findFirst();
   }
 
-  /** The last line. In a narrow window the words of a prompt are in the paragraph above it. */
+  /**
+   * The last line. In a narrow window the beginning of a prompt, or all its words, are in the lines
+   * above it.
+   */
   String prompt() {
     String[] lines = text.stripTrailing().split("\n");
-    String last = lines[lines.length - 1];
-    if (!last.equals(">")) {
-      return last + " ";
-    }
-    StringBuilder words = new StringBuilder("> ");
-    for (int i = lines.length - 2; i >= 0; i--) {
-      words.insert(0, lines[i].strip().replaceFirst(":$", "") + (i < lines.length - 2 ? " " : ""));
-      String start = words.toString();
+    String last = lines[lines.length - 1] + " ";
+    String words = last;
+    for (int i = lines.length - 1; i >= 0 && lines.length - i < LONGEST_PROMPT; i--) {
+      if (i < lines.length - 1) {
+        words = lines[i].strip().replaceFirst(":$", "") + (words.equals("> ") ? "" : " ") + words;
+      }
+      String start = words;
       if (Stream.of(Kind.values()).anyMatch(k -> k.prompt.matcher(start).find())) {
         return start;
       }
     }
-    return "> ";
+    return last;
   }
 
   /** The text as one line, to find a sentence wherever it was broken. */

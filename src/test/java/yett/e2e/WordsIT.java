@@ -35,7 +35,7 @@ class WordsIT {
       assertThat(visitor.say("belief").text())
           .contains("Probable causes", "where this figure comes from");
       for (String help : new String[] {"help", "?"}) {
-        assertThat(visitor.say(help).text())
+        assertThat(pages(visitor, help))
             .contains(
                 "why",
                 "belief",
@@ -54,6 +54,15 @@ class WordsIT {
       assertThat(visitor.say("WHY").text()).contains("Why this question");
       assertThat(visitor.screen().prompt()).isEqualTo(prompt);
     }
+  }
+
+  /** What a word shows, with all its pages. */
+  private static String pages(Visitor visitor, String word) {
+    StringBuilder all = new StringBuilder(visitor.say(word).text());
+    while (visitor.screen().prompt().startsWith("Press Enter when you have read this")) {
+      all.append(visitor.say("").text());
+    }
+    return all.toString();
   }
 
   @Test

@@ -2,8 +2,10 @@ package yett.interview;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import yett.knowledge.History;
 import yett.knowledge.SiteQuestion;
 import yett.quantity.Units;
 import yett.testing.Shipped;
@@ -35,5 +37,20 @@ class SiteFactsTest {
         .doesNotContain("m")
         .contains("ft");
     assertThat(QUESTION.said(FACTS.answers(Map.of("opening", "8 m")).get(RUN))).isEqualTo("8.2 m");
+  }
+
+  /** How an edge is connected is no question where there is none. */
+  @Test
+  void what_depends_on_a_question_that_does_not_apply_does_not_apply() {
+    History wireless =
+        new History(
+            "edge-battery-changed",
+            "Battery of the edge replaced",
+            "",
+            Map.of(),
+            Map.of("wireless-edge", List.of("wireless")),
+            "");
+    assertThat(FACTS.site(Map.of("edges", "none")).allows(wireless)).isFalse();
+    assertThat(FACTS.site(Map.of("wireless-edge", "wireless")).allows(wireless)).isTrue();
   }
 }

@@ -41,6 +41,18 @@ class ReadingTest {
           VOLTAGE     | 0,125             | 0.125
           VOLTAGE     | 12,6543           | 12.6543
           VOLTAGE     | -0 V              | 0
+          TIME        | half a minute     | 30
+          TIME        | a minute          | 60
+          TIME        | a minute and a half | 90
+          TIME        | one and a half minutes | 90
+          TIME        | ten seconds       | 10
+          TIME        | twenty-five seconds | 25
+          TIME        | seventeen s       | 17
+          TIME        | about half a minute | 30
+          TIME        | three quarters of an hour | 2700
+          LENGTH      | half an inch      | 12.7
+          LENGTH      | a quarter of an inch | 6.35
+          LENGTH      | two and a half inches | 63.5
           LENGTH      | 190 mm            | 190
           LENGTH      | 190 MM            | 190
           LENGTH      | 19 cm             | 190

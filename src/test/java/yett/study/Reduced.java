@@ -33,7 +33,9 @@ final class Reduced {
             each(base.checks(), c -> without(c, cause)),
             each(
                 base.histories(),
-                h -> new History(h.id(), h.name(), h.lay(), less(h.odds(), cause), h.source())),
+                h ->
+                    new History(
+                        h.id(), h.name(), h.lay(), less(h.odds(), cause), h.onlyIf(), h.source())),
             each(repairs, r -> entailing(r, gone)))
         .ruledBy(base.rules(), tables(base, cause), base.addOns())
         .named(base.fingerprint() + " without " + cause);

@@ -90,6 +90,11 @@ public final class Words {
     };
   }
 
+  /** Whether the line goes back; at a question within another one, that leads to the other one. */
+  public static boolean isBack(String line) {
+    return wish(line).filter(w -> w == Wish.BACK).isPresent();
+  }
+
   /** The letter of the answer at this position. */
   public static String letter(int position) {
     return Character.toString('a' + position);

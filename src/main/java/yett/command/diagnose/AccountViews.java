@@ -136,7 +136,7 @@ record AccountViews(RuleBase base) {
       return (repair == null ? "Retest" : repair.name()) + ": " + move.words();
     }
     if (check.kind() == Check.Kind.COMPLAINT) {
-      String said = move.words().equals(Check.SAID) ? "said: " : "not said: ";
+      String said = move.words().equals(Check.SAID) ? "reported: " : "not among the complaints: ";
       return said + check.ask() + source;
     }
     return check.ask() + " " + Wording.meaning(check, move.words()) + source;

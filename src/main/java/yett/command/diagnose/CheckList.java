@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Optional;
 import yett.command.common.Prompt;
+import yett.command.common.Words;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.OpenChecks;
@@ -34,6 +35,7 @@ final class CheckList {
             sitting.base().checks(),
             c -> c.kind() == Check.Kind.CHECK && !c.danger(),
             Check::ask,
+            c -> List.of(c.name()),
             sitting.base().telephone().spoken().synonyms());
   }
 
@@ -81,7 +83,7 @@ final class CheckList {
    * every prompt.
    */
   private Prompt.Reading<Optional<Integer>> read(String line, int most) {
-    if (line.isEmpty() || line.equals("0")) {
+    if (line.isEmpty() || line.equals("0") || Words.isBack(line)) {
       return Prompt.Reading.of(line.isEmpty() ? Optional.empty() : Optional.of(0));
     }
     Optional<Integer> number = Prompt.number(line, most);

@@ -1,14 +1,29 @@
 package yett.command.diagnose;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import yett.command.common.CannotTellWords;
 import yett.command.common.ListChoice;
+import yett.command.common.NoneWords;
 import yett.command.common.Prompt;
+import yett.command.common.Words;
 import yett.console.Block;
 
 /** Asks which of several things a person means. */
 record Choices(Sitting sitting) {
+  private static final Set<String> YES = Set.of("yes", "y", "1", "right", "correct", "ok");
+  private static final Set<String> NO = Set.of("2", "wrong");
+
+  /** Whether the line takes none of the things, or takes nothing back but the question itself. */
+  private static boolean isNone(String line) {
+    return line.isEmpty()
+        || NoneWords.isSaid(line)
+        || CannotTellWords.answer(line).isPresent()
+        || Words.isBack(line);
+  }
 
   /** Asks for one of several things by its number; empty if none of them is meant. */
   <T> Optional<T> of(String heading, List<T> things, Function<T, String> words) {
@@ -16,7 +31,7 @@ record Choices(Sitting sitting) {
     return sitting.until(
         "Number, or Enter for none",
         line ->
-            line.isEmpty() || line.equals("0")
+            isNone(line)
                 ? Prompt.Reading.of(Optional.empty())
                 : Prompt.number(line, things.size())
                     .map(n -> Prompt.Reading.of(Optional.of(things.get(n - 1))))
@@ -38,16 +53,18 @@ record Choices(Sitting sitting) {
 
   /** Enter alone is a yes only to what is clear. */
   private boolean isRight(String shown, boolean clear) {
-    List<String> yes = clear ? List.of("yes", "y", "1", "") : List.of("yes", "y", "1");
-    List<String> no = clear ? List.of("no", "n", "0", "2") : List.of("no", "n", "0", "2", "");
     return sitting.until(
         shown + (clear ? " Right? Enter for yes, or no" : " Right? yes, or Enter for no"),
-        line ->
-            Prompt.word(line, yes).isPresent() || Prompt.word(line, no).isPresent()
-                ? Prompt.Reading.of(Prompt.word(line, yes).isPresent())
-                : Prompt.Reading.again(
-                    (clear ? "Press Enter" : "Type yes")
-                        + " if it is right; type no if it is not."));
+        line -> {
+          String said = line.toLowerCase(Locale.ROOT);
+          return YES.contains(said) || (clear && line.isEmpty())
+              ? Prompt.Reading.of(true)
+              : isNone(line) || NO.contains(said)
+                  ? Prompt.Reading.of(false)
+                  : Prompt.Reading.again(
+                      (clear ? "Press Enter" : "Type yes")
+                          + " if it is right; type no if it is not.");
+        });
   }
 
   /**
@@ -64,8 +81,7 @@ record Choices(Sitting sitting) {
     return sitting.until(
         "Numbers, or Enter for none",
         line -> {
-          ListChoice.Several picked =
-              ListChoice.several(line.equals("0") ? "" : line, texts, texts);
+          ListChoice.Several picked = ListChoice.several(isNone(line) ? "" : line, texts, texts);
           return picked.unclear().isEmpty()
               ? Prompt.Reading.of(picked.positions().stream().map(things::get).toList())
               : Prompt.Reading.again(

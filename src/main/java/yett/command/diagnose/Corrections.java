@@ -1,10 +1,12 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
+import yett.command.common.NoneWords;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
@@ -25,7 +27,12 @@ public final class Corrections {
   }
 
   /** An earlier answer that can be given again. */
-  record Said(String id, String text, Runnable again) {}
+  record Said(String id, String text, Runnable again) {
+    /** What it can be called: its text, then the words of its id. */
+    private String named() {
+      return text + " " + Wording.spaced(id);
+    }
+  }
 
   /**
    * Lets the person choose an answer and give it again.
@@ -36,7 +43,7 @@ public final class Corrections {
     List<Said> all = said();
     List<Integer> named =
         ListChoice.pick(
-            words, all.stream().map(Said::id).toList(), all.stream().map(Said::text).toList());
+            words, all.stream().map(Said::id).toList(), all.stream().map(Said::named).toList());
     if (named.size() == 1) {
       all.get(named.get(0)).again().run();
     } else {
@@ -44,15 +51,26 @@ public final class Corrections {
     }
   }
 
+  /**
+   * All that can be changed, the latest answer first; the list of dangers, which "danger" asks
+   * anew, comes last.
+   */
   private List<Said> said() {
-    List<Said> said = new ArrayList<>();
-    sitting.moment().state().answers().stream()
-        .filter(a -> sitting.base().checks().containsKey(a.check()))
-        .map(a -> new Said(a.check(), told(a), () -> again(a)))
-        .forEach(said::add);
+    List<CaseState.Answered> answers = new ArrayList<>(sitting.moment().state().answers());
+    answers.removeIf(a -> !sitting.base().checks().containsKey(a.check()));
+    answers.sort(Comparator.comparingLong(CaseState.Answered::event).reversed());
+    List<Said> said = new ArrayList<>(said(answers, false));
     said.addAll(new Refusals(sitting).all());
     said.addAll(new ReportCorrections(sitting).all());
+    said.addAll(said(answers, true));
     return said;
+  }
+
+  private List<Said> said(List<CaseState.Answered> answers, boolean dangers) {
+    return answers.stream()
+        .filter(a -> sitting.base().checks().get(a.check()).danger() == dangers)
+        .map(a -> new Said(a.check(), told(a), () -> again(a)))
+        .toList();
   }
 
   private void pick(List<Said> said) {
@@ -64,6 +82,7 @@ public final class Corrections {
     LongList list = new LongList(sitting, List.of(Block.heading("Which answer?")), texts);
     list.show();
     List<String> ids = said.stream().map(Said::id).toList();
+    List<String> names = said.stream().map(Said::named).toList();
     sitting
         .until(
             () -> list.prompt("Number") + ", or Enter for none",
@@ -71,8 +90,9 @@ public final class Corrections {
               if (list.turns(line)) {
                 return Prompt.Reading.again("");
               }
-              List<Integer> found = ListChoice.pick(line, ids, texts);
-              return line.isEmpty() || found.size() == 1
+              boolean none = line.isEmpty() || Words.isBack(line) || NoneWords.isSaid(line);
+              List<Integer> found = none ? List.of() : ListChoice.pick(line, ids, names);
+              return none || found.size() == 1
                   ? Prompt.Reading.of(found.stream().findFirst().map(said::get))
                   : Prompt.Reading.again("Type a number from 1 to " + said.size() + ".");
             })
@@ -126,7 +146,7 @@ public final class Corrections {
 
   /** Reads the new answer; its value is empty if the answer stays as it was. */
   private static Prompt.Reading<Optional<Answer>> read(Check check, String line) {
-    if (line.isEmpty()) {
+    if (line.isEmpty() || Words.isBack(line)) {
       return Prompt.Reading.of(Optional.empty());
     }
     boolean unknown = Words.wish(line).filter(w -> w == Words.Wish.UNKNOWN).isPresent();

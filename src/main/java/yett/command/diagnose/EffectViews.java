@@ -41,7 +41,7 @@ record EffectViews(RuleBase base) {
     return signs.effect().name()
         + ": "
         + signs(signs.seen())
-        + (signs.ordinary().isEmpty() ? "" : "; yet " + signs(signs.ordinary()))
+        + (signs.ordinary().isEmpty() ? "" : "; against it: " + signs(signs.ordinary()))
         + (signs.expected()
             ? " (expected)"
             : " (in " + Figures.percent(signs.chance()) + " of cases)");
@@ -51,13 +51,17 @@ record EffectViews(RuleBase base) {
     return signs.stream()
         .limit(MOST_SIGNS)
         .map(EffectViews::sign)
-        .collect(Collectors.joining(", "));
+        .collect(Collectors.joining("; "));
   }
 
+  /** A complaint, or what a look showed, in the words of its card. */
   private static String sign(Sign sign) {
-    String look = Wording.spaced(sign.check().id());
-    return sign.check().kind() == Check.Kind.COMPLAINT
-        ? look
-        : look + " " + Wording.spaced(sign.outcome());
+    Check check = sign.check();
+    return check.kind() == Check.Kind.COMPLAINT
+        ? Wording.uncapital(check.ask())
+        : Wording.uncapital(Wording.spaced(check.name()))
+            + " ("
+            + Wording.meaning(check, sign.outcome())
+            + ")";
   }
 }

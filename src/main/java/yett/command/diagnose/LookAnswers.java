@@ -3,7 +3,9 @@ package yett.command.diagnose;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
 import yett.command.common.Words;
@@ -32,7 +34,7 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
         answer = ordinary(moment, check);
       }
       while (answer.isEmpty() || !new RareAnswer(sitting).isMeant(moment, check, answer.get())) {
-        answer = outcome(moment, check);
+        answer = outcome(moment, looks, i, said);
         if (answer.isEmpty()) {
           return false;
         }
@@ -61,7 +63,7 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
    */
   private Optional<String> meant(Check check, String words) {
     Optional<String> byMeaning =
-        wishes.volunteered().outcome(check, words).filter(id -> check.indexOf(id) > 0);
+        new AboutAsked(sitting).outcome(check, words).filter(id -> check.indexOf(id) > 0);
     boolean denied = Negation.in(words) && !Negation.in(check.outcomes().get(1).text());
     return byMeaning.or(() -> denied ? Optional.empty() : other(check).flatMap(Answer::choice));
   }
@@ -116,14 +118,31 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
         .isPresent();
   }
 
+  /** Takes back what was typed in this round, and says what that was. */
+  void takeBack(List<Check> looks, LooksSaid said) {
+    Map<Integer, Optional<Answer>> typed = new TreeMap<>(said.answers());
+    typed.keySet().retainAll(said.named());
+    String what = views.soFar(looks, typed);
+    said.takeBack();
+    sitting.say(
+        (what.isEmpty() ? "Nothing of this round is stored." : "Taken back: " + what + ".")
+            + " What was named is asked again.");
+  }
+
   /** Asks for the outcome of one look; empty if a request led elsewhere. */
-  private Optional<Answer> outcome(Moment moment, Check check) {
+  private Optional<Answer> outcome(Moment moment, List<Check> looks, int position, LooksSaid said) {
+    Check check = looks.get(position);
     sitting.show(views.outcomes(check));
     while (true) {
       String line = sitting.line("Answer");
       Optional<Answer> untold = CannotTellWords.answer(line);
       if (untold.isPresent()) {
         return untold;
+      }
+      if (Words.isBack(line)) {
+        said.leaveOpen(position);
+        takeBack(looks, said);
+        return Optional.empty();
       }
       if (wishes.grant(line)) {
         if (sitting.moment() != moment) {

@@ -99,6 +99,11 @@ final class LookList {
                 + " for all.");
         continue;
       }
+      if (Words.isBack(line) && (refused || !said.answers().isEmpty())) {
+        answers.takeBack(looks, said);
+        refused = false;
+        continue;
+      }
       if (wishes.grant(line)) {
         if (sitting.moment() != moment) {
           open.leave(looks, said);

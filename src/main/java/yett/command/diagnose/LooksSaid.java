@@ -22,12 +22,17 @@ final class LooksSaid {
   /** Looks that were named in a way that could not be read. */
   private final Set<Integer> unread = new TreeSet<>();
 
+  /** Looks that were named, readably or not; nothing is taken for granted of them. */
+  private final Set<Integer> named = new TreeSet<>();
+
   private final List<String> strays = new ArrayList<>();
 
   void add(RoundLine.Heard heard) {
     answers.putAll(heard.said());
     unread.removeAll(heard.said().keySet());
     unread.addAll(heard.unread());
+    named.addAll(heard.said().keySet());
+    named.addAll(heard.unread());
     heard
         .remarks()
         .forEach((i, text) -> words.merge(i, text, (a, b) -> a.equals(b) ? a : a + "; " + b));
@@ -42,6 +47,7 @@ final class LooksSaid {
   /** Keeps a look open that was named earlier and not answered. */
   void leaveOpen(int look) {
     unread.add(look);
+    named.add(look);
   }
 
   Map<Integer, Optional<Answer>> answers() {
@@ -65,15 +71,17 @@ final class LooksSaid {
     return isUnread(look) || answers.containsKey(look);
   }
 
-  /** Positions of the looks that were named and have no answer yet. */
-  List<Integer> open(int looks) {
-    List<Integer> open = new ArrayList<>();
-    for (int i = 0; i < looks; i++) {
-      if (isTicked(i) && answer(i).isEmpty()) {
-        open.add(i);
-      }
-    }
-    return open;
+  /** Positions of the looks that were named, with or without an answer. */
+  Set<Integer> named() {
+    return named;
+  }
+
+  /** Forgets what was typed; what was named stays open, so that nothing of it is taken as usual. */
+  void takeBack() {
+    unread.addAll(named);
+    answers.clear();
+    words.clear();
+    strays.clear();
   }
 
   /** The words, as remarks on their looks; those about none of the looks as notes. */

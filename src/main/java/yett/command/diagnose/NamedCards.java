@@ -18,22 +18,28 @@ final class NamedCards<C extends Card> {
   private final Map<String, C> cards;
   private final Predicate<C> spoken;
   private final Function<C, String> name;
+  private final Function<C, List<String>> more;
   private final Map<String, List<String>> synonyms;
 
   /** Built when words are first looked up, because that takes time. */
-  private Phrases phrases;
+  private Phrases names;
+
+  private Phrases others;
 
   /**
    * @param spoken selects the cards that can be named by words; an id can name any card
+   * @param more other texts whose words may name a card, if no card has them in its name
    */
   NamedCards(
       Map<String, C> cards,
       Predicate<C> spoken,
       Function<C, String> name,
+      Function<C, List<String>> more,
       Map<String, List<String>> synonyms) {
     this.cards = cards;
     this.spoken = spoken;
     this.name = name;
+    this.more = more;
     this.synonyms = synonyms;
   }
 
@@ -43,13 +49,26 @@ final class NamedCards<C extends Card> {
     if (named != null) {
       return List.of(named);
     }
-    if (phrases == null) {
-      Map<String, List<String>> ways = new HashMap<>();
-      cards.values().stream()
-          .filter(spoken)
-          .forEach(c -> ways.put(c.id(), List.of(name.apply(c), Wording.spaced(c.id()))));
-      phrases = new Phrases(ways, synonyms);
+    if (names == null) {
+      names = phrases(c -> List.of(name.apply(c), Wording.spaced(c.id())));
     }
+    List<C> found = meant(names, words);
+    if (!found.isEmpty()) {
+      return found;
+    }
+    if (others == null) {
+      others = phrases(more);
+    }
+    return meant(others, words);
+  }
+
+  private Phrases phrases(Function<C, List<String>> texts) {
+    Map<String, List<String>> ways = new HashMap<>();
+    cards.values().stream().filter(spoken).forEach(c -> ways.put(c.id(), texts.apply(c)));
+    return new Phrases(ways, synonyms);
+  }
+
+  private List<C> meant(Phrases phrases, String words) {
     return phrases.meant(words, FITS).stream().map(cards::get).toList();
   }
 }

@@ -7,7 +7,10 @@ import java.util.Set;
 import yett.interview.Event;
 import yett.knowledge.Check;
 
-/** Looks that were said to be out of the ordinary in a round that was left before its end. */
+/**
+ * Looks that were named in a round that was left before its end. Those that had their answer are
+ * asked again, too: the answers of a round are stored together or not at all.
+ */
 final class OpenLooks {
   private final Sitting sitting;
   private final Set<String> ids = new HashSet<>();
@@ -22,7 +25,7 @@ final class OpenLooks {
 
   /** Keeps the words of a round that is left, and that the looks they belong to are open. */
   void leave(List<Check> looks, LooksSaid said) {
-    said.open(looks.size()).forEach(i -> ids.add(looks.get(i).id()));
+    said.named().forEach(i -> ids.add(looks.get(i).id()));
     List<Event> words = said.remarks(looks);
     if (!words.isEmpty()) {
       sitting.record(words.toArray(Event[]::new));

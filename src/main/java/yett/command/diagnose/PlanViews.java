@@ -6,10 +6,14 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.interview.Moment;
+import yett.interview.Site;
+import yett.interview.SiteFacts;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SiteCard;
 import yett.plan.Advice;
 import yett.wording.Figures;
+import yett.wording.Wording;
 
 /** Shows the plan of work: the repairs in order, with what each one needs. */
 record PlanViews(RuleBase base) {
@@ -60,10 +64,19 @@ record PlanViews(RuleBase base) {
           "parts: "
               + repair.parts().stream().map(Repair.Part::part).collect(Collectors.joining("; ")));
     }
-    if (!repair.entails().isEmpty()) {
-      words.add("afterwards: " + names(repair.entails()));
+    Site site = new SiteFacts(base).site(moment.state().told().site());
+    List<String> after =
+        repair.entails().stream()
+            .filter(id -> site.allows(card(id))) // what this gate has not is not done
+            .toList();
+    if (!after.isEmpty()) {
+      words.add("afterwards: " + names(after));
     }
     return String.join("; ", words);
+  }
+
+  private SiteCard card(String id) {
+    return base.repairs().containsKey(id) ? base.repairs().get(id) : base.checks().get(id);
   }
 
   private String names(List<String> cards) {
@@ -72,7 +85,7 @@ record PlanViews(RuleBase base) {
             id ->
                 base.repairs().containsKey(id)
                     ? base.repairs().get(id).name().toLowerCase(Locale.ROOT)
-                    : "check " + id.replace('-', ' '))
+                    : "check " + Wording.uncapital(Wording.spaced(base.checks().get(id).name())))
         .collect(Collectors.joining(", "));
   }
 }

@@ -110,11 +110,16 @@ public final class PromptRequests {
         throw new CaseLeftException();
       }
       case SAVE -> throw new CaseLeftException();
-      case HELP -> help();
+      case HELP -> help(line);
     }
   }
 
-  private void help() {
+  /** Lists the requests; "?" also shows the cautions of this step in full, before them. */
+  private void help(String line) {
+    List<Block> blocks = new ArrayList<>();
+    if (line.strip().equals("?")) {
+      blocks.addAll(CautionViews.full(sitting.moment().step().cautions()));
+    }
     List<Block.Row> rows = new ArrayList<>();
     if (sitting.moment().state().isInspection()) {
       rows.add(Block.row("remark", "remark 2 … adds a remark to look 2, remark … to a reading"));
@@ -123,13 +128,13 @@ public final class PromptRequests {
         .filter(this::isOfUse)
         .map(w -> Block.row(w.word(), w.meaning()))
         .forEach(rows::add);
-    sitting.show(
-        Block.heading("At every prompt"),
-        new Block.Rows(rows),
+    blocks.add(Block.heading("At every prompt"));
+    blocks.add(new Block.Rows(rows));
+    blocks.add(
         Block.paragraph(
             "Answers: a number from the list, words from an answer, or a reading such as 24.3"
                 + " V, 7 1/2 in, 190 mm; a number without a unit is taken in the unit asked for."));
-    sitting.show(CautionViews.full(sitting.moment().step().cautions()));
+    sitting.screen(blocks);
   }
 
   /**

@@ -1,14 +1,13 @@
 package yett.command.diagnose;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.function.Function;
 import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
+import yett.command.common.NoneWords;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.interview.Answer;
@@ -17,18 +16,13 @@ import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Check;
+import yett.wording.Wording;
 
 /**
  * Prompts that return an answer. If a request leads to another step instead, they return empty, and
  * the conversation looks at the case again.
  */
 public final class Questions {
-  /**
-   * Words for "none". Only as the whole line, because "no power" and "nothing moves" say something
-   * else.
-   */
-  private static final Set<String> NONE = Set.of("0", "none", "no", "nothing");
-
   /** Words from which a line is a sentence, not an answer with a slip in it. */
   private static final int SENTENCE = 4;
 
@@ -71,11 +65,21 @@ public final class Questions {
     if (wandering.isPresent()) {
       return new Wandering(sitting).take(check, wandering.get());
     }
+    HeardAnswer heard =
+        HeardAnswer.to(check, line, sitting.moment().judgement().expectation(check.id()));
+    Optional<String> about =
+        heard.answer().isPresent() ? Optional.empty() : new AboutAsked(sitting).before(check, line);
+    if (about.isPresent()) {
+      Optional<Answer> confirmed =
+          new Choices(sitting)
+              .confirm(
+                  about.stream().toList(), id -> Wording.capital(Wording.meaning(check, id)) + ".")
+              .map(Answer.Chosen::new);
+      return forces.forbids(check, confirmed) ? Optional.empty() : confirmed;
+    }
     if (wishes.volunteered().hearElsewhere(check, line)) {
       return Optional.empty();
     }
-    HeardAnswer heard =
-        HeardAnswer.to(check, line, sitting.moment().judgement().expectation(check.id()));
     if (heard.answer().isEmpty()) {
       refuse(check, line, heard.complaint());
     }
@@ -158,23 +162,37 @@ public final class Questions {
 
   /** Asks for any number of entries of a list that was shown before, in one line; 0 means none. */
   public Optional<List<Integer>> several(String prompt, List<String> ids, List<String> texts) {
-    return picked(Optional.empty(), prompt, ids, texts);
+    return picked(Optional.empty(), prompt, ids, texts, false);
   }
 
   /** The same for a list that is shown here first, a page at a time. */
   public Optional<List<Integer>> several(
       LongList list, String prompt, List<String> ids, List<String> texts) {
     list.show();
-    return picked(Optional.of(list), prompt, ids, texts);
+    return picked(Optional.of(list), prompt, ids, texts, false);
+  }
+
+  /** The same for a question within another one: back leads to the other one, and no further. */
+  Optional<List<Integer>> severalWithin(
+      LongList list, String prompt, List<String> ids, List<String> texts) {
+    list.show();
+    return picked(Optional.of(list), prompt, ids, texts, true);
   }
 
   private Optional<List<Integer>> picked(
-      Optional<LongList> list, String prompt, List<String> ids, List<String> texts) {
+      Optional<LongList> list,
+      String prompt,
+      List<String> ids,
+      List<String> texts,
+      boolean within) {
     Moment before = sitting.moment();
     while (true) {
       String line = sitting.line(list.map(l -> l.prompt(prompt)).orElse(prompt));
       if (list.isPresent() && list.get().turns(line)) {
         continue;
+      }
+      if (within && Words.isBack(line)) {
+        return Optional.empty();
       }
       if (wishes.grant(line)) {
         if (list.isEmpty() || sitting.moment() != before) {
@@ -184,7 +202,7 @@ public final class Questions {
         continue;
       }
       String text = line.strip();
-      if (NONE.contains(text.toLowerCase(Locale.ROOT))) {
+      if (NoneWords.isSaid(text)) {
         return Optional.of(List.of());
       }
       if (text.equalsIgnoreCase("list")) {

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
 import yett.command.common.ListChoice;
+import yett.command.common.NoneWords;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.interview.CaseState;
@@ -20,6 +21,9 @@ import yett.knowledge.RuleBase;
 
 /** Changes what was reported before any check: details of the gate, complaints, recent events. */
 record ReportCorrections(Sitting sitting) {
+  /** Marks what is chosen now. */
+  private static final String NOW = " (chosen now)";
+
   /** Everything that was said before any check and can be changed. */
   List<Corrections.Said> all() {
     CaseState.Told told = sitting.moment().state().told();
@@ -72,14 +76,23 @@ record ReportCorrections(Sitting sitting) {
       Function<List<String>, Event> event) {
     String now = said.stream().map(s -> names.getOrDefault(s, s)).collect(Collectors.joining("; "));
     String text = question + " (" + (now.isEmpty() ? "nothing" : now) + ")";
-    return new Corrections.Said(id, text, () -> pick(question, names, least, event));
+    return new Corrections.Said(id, text, () -> pick(question, names, said, least, event));
   }
 
   private void pick(
-      String question, Map<String, String> names, int least, Function<List<String>, Event> event) {
+      String question,
+      Map<String, String> names,
+      List<String> said,
+      int least,
+      Function<List<String>, Event> event) {
     List<String> ids = List.copyOf(names.keySet());
     List<String> texts = List.copyOf(names.values());
-    LongList list = LongList.of(sitting, question, "Pick all that apply.", texts);
+    List<String> shown =
+        names.entrySet().stream()
+            .map(e -> e.getValue() + (said.contains(e.getKey()) ? NOW : ""))
+            .toList();
+    LongList list =
+        LongList.of(sitting, question, "Pick all that apply, also those that are to stay.", shown);
     list.show();
     sitting
         .until(
@@ -97,10 +110,10 @@ record ReportCorrections(Sitting sitting) {
 
   private static Prompt.Reading<Optional<List<String>>> picked(
       String line, List<String> ids, List<String> texts, int least) {
-    if (line.isEmpty()) {
+    if (line.isEmpty() || Words.isBack(line)) {
       return Prompt.Reading.of(Optional.empty());
     }
-    ListChoice.Several picked = ListChoice.several(line.equals("0") ? "" : line, ids, texts);
+    ListChoice.Several picked = ListChoice.several(NoneWords.isSaid(line) ? "" : line, ids, texts);
     if (picked.unclear().isPresent()) {
       return Prompt.Reading.again(
           Words.quoted(picked.unclear().get())

@@ -5,13 +5,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import yett.command.common.ListChoice;
+import yett.command.common.NoneWords;
 import yett.command.common.Prompt;
+import yett.command.common.Words;
 import yett.console.Block;
 import yett.interview.Event;
-import yett.knowledge.Card;
+import yett.interview.Site;
+import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.History;
+import yett.knowledge.SiteCard;
 
 /** Adds a complaint or a recent event that was told without being asked to those told before. */
 record ReportedLater(Sitting sitting) {
@@ -43,7 +48,7 @@ record ReportedLater(Sitting sitting) {
    * Adds to those told before. If there are none yet, also asks for all others, because the list
    * counts as complete afterwards.
    */
-  private <C extends Card> void told(
+  private <C extends SiteCard> void told(
       Optional<List<String>> before,
       List<String> more,
       List<C> all,
@@ -56,17 +61,23 @@ record ReportedLater(Sitting sitting) {
       return;
     }
     if (before.isEmpty()) {
-      List<C> others = all.stream().filter(c -> !more.contains(c.id())).toList();
+      Site site = new SiteFacts(sitting.base()).site(sitting.moment().state().told().site());
+      List<C> others = all.stream().filter(c -> !more.contains(c.id()) && site.allows(c)).toList();
       ids.addAll(others(others, name, ask));
     }
+    Set<String> known = Set.copyOf(before.orElse(List.of()));
     sitting.record(event.apply(List.copyOf(ids)));
-    sitting.say("Added.");
+    sitting.say(
+        all.stream()
+            .filter(c -> ids.contains(c.id()) && !known.contains(c.id()))
+            .map(name)
+            .collect(Collectors.joining("; ", "Added: ", ".")));
   }
 
-  private <C extends Card> List<String> others(
+  private <C extends SiteCard> List<String> others(
       List<C> cards, Function<C, String> name, String ask) {
     List<String> texts = cards.stream().map(name).toList();
-    List<String> ids = cards.stream().map(Card::id).toList();
+    List<String> ids = cards.stream().map(SiteCard::id).toList();
     LongList list = new LongList(sitting, List.of(Block.heading(ask)), texts);
     list.show();
     return sitting.until(
@@ -75,7 +86,8 @@ record ReportedLater(Sitting sitting) {
           if (list.turns(line)) {
             return Prompt.Reading.again("");
           }
-          ListChoice.Several picked = ListChoice.several(line.equals("0") ? "" : line, ids, texts);
+          boolean none = NoneWords.isSaid(line) || Words.isBack(line);
+          ListChoice.Several picked = ListChoice.several(none ? "" : line, ids, texts);
           return picked.unclear().isPresent()
               ? Prompt.Reading.again(
                   "Type numbers from 1 to " + ids.size() + ", or just press Enter.")

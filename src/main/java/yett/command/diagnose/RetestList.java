@@ -118,7 +118,8 @@ public final class RetestList {
     List<String> names = complaints.stream().map(Check::ask).toList();
     List<String> ids = complaints.stream().map(Check::id).toList();
     return questions
-        .several(LongList.of(sitting, title, how, names), "0 for none, or numbers", ids, names)
+        .severalWithin(
+            LongList.of(sitting, title, how, names), "0 for none, or numbers", ids, names)
         .map(picked -> picked.stream().map(ids::get).toList());
   }
 }

@@ -2,6 +2,7 @@ package yett.command.diagnose;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import yett.command.common.Words;
 import yett.interview.Event;
@@ -12,6 +13,8 @@ import yett.knowledge.SiteQuestion;
 /** Asks for a detail of the gate when a step first depends on it. Enter takes the usual answer. */
 final class SiteAsNeeded {
   private static final Set<Words.Wish> CANNOT = Set.of(Words.Wish.UNKNOWN, Words.Wish.LATER);
+
+  private static final Set<String> YES = Set.of("yes", "y", "right", "ok");
 
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -45,7 +48,7 @@ final class SiteAsNeeded {
         shown = open;
       }
       String line = sitting.line("Enter if this is right, or type what differs");
-      if (line.isBlank()) {
+      if (line.isBlank() || YES.contains(line.strip().toLowerCase(Locale.ROOT))) {
         sitting.record(entry.asUsual(open).toArray(Event[]::new));
       } else if (Words.wish(line).filter(CANNOT::contains).isPresent()) {
         open.forEach(q -> untold.add(q.id()));

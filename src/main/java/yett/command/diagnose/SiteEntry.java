@@ -3,10 +3,13 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
+import yett.command.common.NoneWords;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.interview.Answer;
@@ -16,6 +19,8 @@ import yett.knowledge.SiteQuestion;
 
 /** Reads details of the gate as installed, stores them as typed, and shows them back. */
 final class SiteEntry {
+  private static final String NONE = "none";
+
   private final Sitting sitting;
   private final SiteViews views;
 
@@ -42,6 +47,9 @@ final class SiteEntry {
    * @param page the questions that a number refers to; any question can be changed by its name
    */
   boolean change(String line, List<SiteQuestion> page) {
+    if (page.size() == 1 && NoneWords.isSaid(line)) {
+      return none(line, page.get(0));
+    }
     SiteLine.Heard heard = new SiteLine(inOrder(page), page.size()).read(line);
     if (!heard.said().isEmpty()) {
       List<SiteQuestion> meant =
@@ -60,14 +68,42 @@ final class SiteEntry {
     return named.isPresent();
   }
 
-  /** The only one of these questions that a line names. */
+  /** Where one detail is shown: "none" is an answer, and "no" says that what is shown is wrong. */
+  private boolean none(String line, SiteQuestion question) {
+    boolean said =
+        !line.strip().matches("(?i)no?|nope|nah") && question.choices().containsKey(NONE);
+    if (said) {
+      answer(question, NONE);
+      tell(List.of(question));
+    } else {
+      ask(question);
+    }
+    return true;
+  }
+
+  /**
+   * The only one of these questions that a line names: by its number, or by words that are all of
+   * its name. Among other words a name does not count: "closes ok" is no word about the slope.
+   */
   private static Optional<SiteQuestion> named(String line, List<SiteQuestion> questions) {
-    List<Integer> found =
-        ListChoice.pick(
-            SiteWords.plain(line),
-            questions.stream().map(SiteQuestion::id).toList(),
-            questions.stream().map(SiteQuestion::name).toList());
-    return found.size() == 1 ? Optional.of(questions.get(found.get(0))) : Optional.empty();
+    Optional<Integer> number = Prompt.number(line.strip(), questions.size());
+    if (number.isPresent()) {
+      return number.map(n -> questions.get(n - 1));
+    }
+    Set<String> words = SiteWords.of(SiteWords.plain(line));
+    List<SiteQuestion> same =
+        questions.stream().filter(q -> SiteWords.of(q.id()).equals(words)).toList();
+    List<SiteQuestion> found =
+        same.isEmpty() && !words.isEmpty()
+            ? questions.stream().filter(q -> isNamed(q, words)).toList()
+            : same;
+    return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+  }
+
+  /** Whether all of the words begin words of the name of this question. */
+  private static boolean isNamed(SiteQuestion question, Set<String> words) {
+    Set<String> name = SiteWords.of(question.id() + " " + question.name());
+    return words.stream().allMatch(w -> name.stream().anyMatch(n -> n.startsWith(w)));
   }
 
   /** Asks for the detail that a part of a line names without saying how it is. */
@@ -123,7 +159,12 @@ final class SiteEntry {
 
   private void ask(SiteQuestion question) {
     sitting.show(views.question(question, now(question)));
-    String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
+    String unit =
+        question
+            .measures()
+            .filter(m -> !m.unitWord().isEmpty())
+            .map(m -> " in " + m.unitWord())
+            .orElse("");
     sitting
         .until("Answer" + unit + ", or Enter to leave it", line -> read(question, line))
         .ifPresent(
@@ -135,7 +176,7 @@ final class SiteEntry {
 
   /** Reads an answer; its value is empty if the line leaves it as it is. */
   private static Prompt.Reading<Optional<String>> read(SiteQuestion question, String line) {
-    if (line.isEmpty()) {
+    if (line.isEmpty() || Words.isBack(line) || CannotTellWords.answer(line).isPresent()) {
       return Prompt.Reading.of(Optional.empty());
     }
     if (question.measures().isPresent()) {

@@ -41,13 +41,7 @@ public final class SiteForm {
     while (sitting.moment().step() instanceof Step.AskSite) {
       List<SiteQuestion> page = all ? entry.questions() : first();
       if (!page.equals(shown)) {
-        sitting.show(
-            entry
-                .views()
-                .page(
-                    page,
-                    entry.answers(),
-                    entry.questions().stream().filter(q -> !page.contains(q)).toList()));
+        show(page, all && !every);
         shown = page;
       }
       String line = sitting.line("Enter if all is right, or type what differs (? shows all)");
@@ -75,6 +69,18 @@ public final class SiteForm {
   }
 
   /**
+   * @param list whether every question is shown, a line each, and a page at a time
+   */
+  private void show(List<SiteQuestion> page, boolean list) {
+    if (list) {
+      sitting.screen(entry.views().list(page, entry.answers()));
+    } else {
+      List<SiteQuestion> rest = entry.questions().stream().filter(q -> !page.contains(q)).toList();
+      sitting.show(entry.views().page(page, entry.answers(), rest));
+    }
+  }
+
+  /**
    * The questions of the first page: answers that differ from the usual, and what tells this gate
    * from others.
    */
@@ -86,7 +92,7 @@ public final class SiteForm {
 
   /** Lets the person change lines of the page later, until they are finished. */
   public void correct() {
-    sitting.show(entry.views().page(entry.questions(), entry.answers(), List.of()));
+    show(entry.questions(), true);
     while (true) {
       List<SiteQuestion> questions = entry.questions();
       String line = sitting.line("Type what differs, or press Enter when all is right");

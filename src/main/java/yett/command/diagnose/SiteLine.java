@@ -67,10 +67,10 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     }
     String[] pieces = part.split("(?i)\\s+(?:or|and|nor)\\s+");
     String first = pieces[0].split("\\s+")[0].toLowerCase(Locale.ROOT);
-    String not = SiteChoices.NOT.contains(first) ? first + " " : "";
+    String not = SiteChoice.NOT.contains(first) ? first + " " : "";
     List<SiteMatch> matches = new ArrayList<>();
     for (int i = 0; i < pieces.length; i++) {
-      boolean denied = SiteWords.of(pieces[i]).stream().anyMatch(SiteChoices.NOT::contains);
+      boolean denied = SiteWords.of(pieces[i]).stream().anyMatch(SiteChoice.NOT::contains);
       part(denied ? pieces[i] : not + pieces[i]).ifPresent(matches::add);
     }
     return matches.size() == pieces.length ? matches : List.of();
@@ -120,20 +120,23 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
           .filter(a -> SiteReadings.is(question, a))
           .map(a -> new SiteMatch(question, a, 1));
     }
-    return SiteChoices.best(question, SiteWords.of(answer), 1);
+    return new SiteChoice(question).choice(SiteWords.of(answer), 1);
   }
 
   /** Whether a part that begins with a number is an answer by itself, such as "4 mm2". */
   private boolean isAnswer(String part) {
     Set<String> words = SiteWords.of(part);
     return questions.stream()
-        .anyMatch(q -> SiteReadings.is(q, part) || SiteChoices.isOne(q, words));
+        .anyMatch(q -> SiteReadings.is(q, part) || new SiteChoice(q).is(words));
   }
 
   private Optional<SiteMatch> byWords(String part) {
-    Set<String> words = SiteWords.of(part);
-    if (questions.stream().anyMatch(q -> SiteWords.of(q.id()).equals(words))) {
-      return Optional.empty(); // the name of a detail does not say how it is
+    Optional<String> there = SiteWords.there(part);
+    Set<String> words = SiteWords.of(there.orElse(part));
+    Optional<SiteQuestion> named =
+        questions.stream().filter(q -> SiteWords.of(q.id()).equals(words)).findFirst();
+    if (named.isPresent()) { // the name of a detail does not say how it is
+      return there.isPresent() ? new SiteChoice(named.get()).fitted(1) : Optional.empty();
     }
     List<SiteMatch> matches =
         questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
@@ -147,9 +150,11 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
   }
 
   private static Optional<SiteMatch> match(SiteQuestion question, String part, Set<String> words) {
-    int named = SiteWords.shared(words, SiteWords.of(question.id() + " " + question.name()));
+    Set<String> name = SiteWords.of(question.id() + " " + question.name());
+    int named = SiteWords.shared(words, name);
+    SiteChoice choice = new SiteChoice(question);
     return question.measures().isPresent()
         ? SiteReadings.in(question, part).map(r -> new SiteMatch(question, r, 10 * named + 1))
-        : SiteChoices.best(question, words, named);
+        : named > 0 ? choice.named(words, name) : choice.choice(words, 0);
   }
 }

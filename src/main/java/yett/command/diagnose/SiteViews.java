@@ -55,6 +55,22 @@ record SiteViews(RuleBase base) {
     return blocks;
   }
 
+  /** All questions in one list, a line each, with what is only assumed marked. */
+  List<Block> list(List<SiteQuestion> questions, Map<String, String> told) {
+    Map<String, String> all = new SiteFacts(base).answers(told);
+    List<Block.Item> items = new ArrayList<>();
+    for (SiteQuestion question : questions) {
+      Text value = Text.strong(question.said(all.get(question.id())));
+      Text text = Text.of(question.name() + ": ").and(value);
+      items.add(
+          new Block.Item(
+              Integer.toString(items.size() + 1),
+              told.containsKey(question.id()) ? text : text.and(Text.dim(", assumed")),
+              Optional.empty()));
+    }
+    return List.of(Block.heading("The gate as installed"), new Block.Numbered(items));
+  }
+
   /**
    * Whether the answer was given and is worth a line, because it differs from most gates or tells
    * this gate from them.

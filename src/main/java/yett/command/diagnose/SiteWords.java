@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -25,11 +27,26 @@ final class SiteWords {
   private static final Map<String, String> COUNTS =
       Map.of("1", "one", "2", "two", "3", "more", "4", "more");
 
+  private static final Pattern BATTERIES =
+      Pattern.compile(
+          "(?i)\\b(?:(?:battery|batteries)[- ]?back[- ]?up|(?:back[- ]?up|stand[- ]?by)"
+              + " (?:battery|batteries))\\b");
+
+  /** Numbers from which on "one or more" and "two or more" are meant. */
+  private static final Set<String> SEVERAL = Set.of("two", "three", "four", "several", "both");
+
+  /** Says that what follows is there, without saying of which kind. */
+  private static final Pattern THERE =
+      Pattern.compile(
+          "(?i)(?:yes,? )?(?:with|has|have|got|(?:it|we)(?: ha(?:s|ve)|'s| have got| has got)|there"
+              + " (?:is|are)|there's)\\s+(?:an? |some |any )?(.+)");
+
   private SiteWords() {}
 
   /** A line with the trade's other names for some details replaced by those of the cards. */
   static String plain(String line) {
-    return BEAMS.matcher(TRACK.matcher(line).replaceAll("track")).replaceAll("beams");
+    String plain = BEAMS.matcher(TRACK.matcher(line).replaceAll("track")).replaceAll("beams");
+    return BATTERIES.matcher(plain).replaceAll("batteries");
   }
 
   /** The same words with numbers as the answers of cards write them. */
@@ -37,6 +54,21 @@ final class SiteWords {
     return words.stream()
         .map(w -> COUNTS.getOrDefault(w, w))
         .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** The same for words beside the name of a detail: two of them are also "one or more". */
+  static Set<String> countedOf(Set<String> words) {
+    Set<String> counted = counted(words);
+    if (counted.stream().anyMatch(SEVERAL::contains)) {
+      counted.add("more");
+    }
+    return counted;
+  }
+
+  /** What a part says is there, as in "with loops"; empty if it says something else. */
+  static Optional<String> there(String part) {
+    Matcher there = THERE.matcher(part.strip());
+    return there.matches() ? Optional.of(there.group(1)) : Optional.empty();
   }
 
   /** Words in small letters without a plural s. */

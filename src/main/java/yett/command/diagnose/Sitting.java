@@ -150,8 +150,9 @@ public final class Sitting {
     screens.typed();
     String shown = prompt + "> ";
     if (shown.length() + ROOM_TO_TYPE > console.width()) {
-      console.say(prompt + ":");
-      shown = "> ";
+      LongPrompt parts = LongPrompt.of(prompt, console.width() - ROOM_TO_TYPE - "> ".length());
+      console.say(parts.said());
+      shown = parts.asked() + "> ";
     }
     String typed =
         Prompt.withLeave(console).line(shown, tab.words()).orElseThrow(CaseLeftException::new);

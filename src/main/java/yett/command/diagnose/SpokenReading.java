@@ -21,17 +21,20 @@ import yett.wording.Wording;
  * @param checks those that can have such a reading
  */
 record SpokenReading(String typed, String words, List<Check> checks) {
-  /** The reading of a line that counts; empty if there is none. */
-  static Optional<SpokenReading> of(String line, RuleBase base) {
-    return best(all(line, base));
+  /** Whether a line has a reading or a number among its words. */
+  static boolean isIn(String line, RuleBase base) {
+    return all(line, base).stream().anyMatch(r -> r.hasUnit() || !r.words().isEmpty());
   }
 
-  /** The first that has a unit, else the first number beside other words. */
+  /**
+   * The first that has a unit, else the only number beside other words. Of several bare numbers
+   * none is picked out: "the selector is on 230 and the supply 120" compares two.
+   */
   static Optional<SpokenReading> best(List<SpokenReading> all) {
     return all.stream()
         .filter(SpokenReading::hasUnit)
         .findFirst()
-        .or(() -> all.stream().filter(r -> !r.words().isEmpty()).findFirst());
+        .or(() -> all.stream().filter(r -> all.size() == 1 && !r.words().isEmpty()).findFirst());
   }
 
   /** The parts of a line that any check can read, each as long as possible. */

@@ -32,7 +32,18 @@ final class Suspicion {
             sitting.base().causes(),
             c -> true,
             Cause::name,
+            this::texts,
             sitting.base().telephone().spoken().synonyms());
+  }
+
+  /** How a cause arises and what puts it right: "selector" is in no cause's name. */
+  private List<String> texts(Cause cause) {
+    List<String> texts = new ArrayList<>();
+    texts.add(cause.arises());
+    sitting.base().repairs().values().stream()
+        .filter(r -> r.removes().containsKey(cause.id()))
+        .forEach(r -> texts.add(r.name()));
+    return texts;
   }
 
   /**

@@ -87,7 +87,7 @@ public final class Volunteered {
   /** Whether the gate is being described; then "24 V battery" is no measurement. */
   private boolean isOfGate(String line) {
     return sitting.moment().step() instanceof Step.AskSite
-        && SpokenReading.of(line, sitting.base()).isPresent()
+        && SpokenReading.isIn(line, sitting.base())
         && !isDanger(line);
   }
 
@@ -104,10 +104,9 @@ public final class Volunteered {
   boolean isOtherReading(Check check, String line) {
     return check.measured()
         && HeardAnswer.to(check, line).answer().isEmpty()
-        && SpokenReading.of(line, sitting.base())
+        && SpokenReading.all(line, sitting.base()).stream()
             .filter(r -> r.words().isEmpty() && r.hasUnit())
-            .filter(r -> r.checks().stream().noneMatch(c -> isAlike(c, check)))
-            .isPresent();
+            .anyMatch(r -> r.checks().stream().noneMatch(c -> isAlike(c, check)));
   }
 
   private static boolean isAlike(Check one, Check other) {
@@ -129,14 +128,6 @@ public final class Volunteered {
     return !heard.dangers().isEmpty()
         || !heard.findings().isEmpty()
             && heard.things().stream().noneMatch(t -> t.card().equals(check.id()));
-  }
-
-  /** The outcome of a check that words about it probably mean. */
-  Optional<String> outcome(Check check, String words) {
-    return tellings().hear(words).things().stream()
-        .filter(t -> t.kind() == Thing.Kind.OUTCOME && t.card().equals(check.id()))
-        .map(Thing::outcome)
-        .findFirst();
   }
 
   boolean isDanger(String words) {

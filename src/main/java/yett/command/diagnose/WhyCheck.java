@@ -38,17 +38,11 @@ record WhyCheck(RuleBase base) {
                   : Wording.capital(StepWords.occasion(ask.occasion())) + "."));
       return blocks;
     }
-    Belief belief = moment.belief();
-    List<Prospects.Prospect> prospects = Prospects.of(belief, check, ask.expectation());
-    String separates =
-        Prospects.separates(belief, prospects, 4).stream()
-            .map(c -> base.causes().get(belief.model().causes().get(c)))
-            .map(Cause::name)
-            .collect(Collectors.joining("; "));
+    List<Prospects.Prospect> prospects = Prospects.of(moment.belief(), check, ask.expectation());
     Advice advice = ask.advice().get();
     Advice.Candidate chosen = advice.candidates().get(0);
     List<Block.Row> rows = new ArrayList<>();
-    rows.add(Block.row("Tells apart", separates.isEmpty() ? "little" : separates));
+    rows.add(separates(moment.belief(), prospects));
     rows.add(
         Block.row(
             "Costs",
@@ -69,6 +63,33 @@ record WhyCheck(RuleBase base) {
         .ifPresent(
             words -> rows.add(Block.row(askedFor ? "The plan's choice" : "Next best", words)));
     blocks.add(new Block.Rows(rows));
+    blocks.addAll(then(check, prospects, moment.belief()));
+    return blocks;
+  }
+
+  /** What a check that a set-up is entered for can tell. */
+  List<Block> ahead(Check check, Moment moment) {
+    Belief belief = moment.belief();
+    List<Prospects.Prospect> prospects =
+        Prospects.of(belief, check, moment.judgement().expectation(check.id()));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.rows(Block.row("For", check.ask()), separates(belief, prospects)));
+    blocks.addAll(then(check, prospects, belief));
+    return blocks;
+  }
+
+  private Block.Row separates(Belief belief, List<Prospects.Prospect> prospects) {
+    String separates =
+        Prospects.separates(belief, prospects, 4).stream()
+            .map(c -> base.causes().get(belief.model().causes().get(c)))
+            .map(Cause::name)
+            .collect(Collectors.joining("; "));
+    return Block.row("Tells apart", separates.isEmpty() ? "little" : separates);
+  }
+
+  /** What each answer would mean. */
+  private List<Block> then(Check check, List<Prospects.Prospect> prospects, Belief belief) {
+    List<Block> blocks = new ArrayList<>();
     for (Prospects.Prospect prospect : prospects) {
       String range = prospect.range().isEmpty() ? "" : prospect.range() + ": ";
       String text = Wording.meaning(check, prospect.outcome().id());

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.interview.Moment;
+import yett.interview.Purpose;
 import yett.interview.SomeSteps;
 import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.wording.Figures;
@@ -23,11 +26,13 @@ final class WhyViews {
   private final RuleBase base;
   private final BeliefViews beliefs;
   private final WhyCheck checks;
+  private final StepWords words;
 
   WhyViews(RuleBase base, BeliefViews beliefs) {
     this.base = base;
     this.beliefs = beliefs;
     this.checks = new WhyCheck(base);
+    this.words = new StepWords(base);
   }
 
   List<Block> of(Moment moment) {
@@ -90,12 +95,30 @@ final class WhyViews {
 
     @Override
     public List<Block> enter(Step.Enter step) {
-      return because(STATE);
+      return state(step.purpose());
     }
 
     @Override
     public List<Block> leave(Step.Leave step) {
-      return because(STATE);
+      return state(step.purpose());
+    }
+
+    /** Why the state is needed, and what the work for which it is needed can bring. */
+    private List<Block> state(Purpose purpose) {
+      List<Block> blocks = new ArrayList<>(because(STATE));
+      Check check = base.checks().get(purpose.card());
+      Repair repair = base.repairs().get(purpose.card());
+      if (moment.state().isInspection() || moment.state().told().complaints().isEmpty()) {
+        return blocks;
+      }
+      if (check != null && check.kind() == Check.Kind.CHECK) {
+        blocks.addAll(checks.ahead(check, moment));
+      } else if (repair != null) {
+        blocks.add(Block.rows(Block.row("For", repair.name()), removes(repair, moment)));
+      } else {
+        blocks.add(Block.rows(Block.row("For", words.purpose(purpose))));
+      }
+      return blocks;
     }
 
     @Override
@@ -127,20 +150,8 @@ final class WhyViews {
       return blocks;
     }
     Advice plan = mend.plan().get();
-    double[] now = moment.belief().remaining();
-    String causes =
-        mend.repair().removes().entrySet().stream()
-            .map(
-                e ->
-                    base.causes().get(e.getKey()).name()
-                        + ", "
-                        + Figures.percent(now[moment.belief().model().indexOf(e.getKey())])
-                        + " likely (removed in "
-                        + Figures.percent(e.getValue())
-                        + " of such cases)")
-            .collect(Collectors.joining("; "));
     List<Block.Row> rows = new ArrayList<>();
-    rows.add(Block.row("Removes", causes));
+    rows.add(removes(mend.repair(), moment));
     rows.add(
         Block.row("Expected", Figures.minutes(plan.expected()) + " of time, parts and hazards"));
     if (!plan.candidates().isEmpty()) {
@@ -155,5 +166,21 @@ final class WhyViews {
     }
     blocks.add(new Block.Rows(rows));
     return blocks;
+  }
+
+  private Block.Row removes(Repair repair, Moment moment) {
+    double[] now = moment.belief().remaining();
+    String causes =
+        repair.removes().entrySet().stream()
+            .map(
+                e ->
+                    base.causes().get(e.getKey()).name()
+                        + ", "
+                        + Figures.percent(now[moment.belief().model().indexOf(e.getKey())])
+                        + " likely (removed in "
+                        + Figures.percent(e.getValue())
+                        + " of such cases)")
+            .collect(Collectors.joining("; "));
+    return Block.row("Removes", causes.isEmpty() ? "nothing by itself" : causes);
   }
 }

@@ -43,6 +43,36 @@ class CheckListTest extends TechniciansCase {
         .doesNotContain("Type a number");
   }
 
+  /** Back leaves the list and takes no answer back. */
+  @Test
+  void back_leaves_the_list() {
+    typed("checks", "back", "save");
+    assertThat(typed.stored()).noneMatch(Event.Retracted.class::isInstance);
+    assertThat(wishes()).isEmpty();
+  }
+
+  @Test
+  void a_cause_is_suspected_by_a_word_of_what_puts_it_right() {
+    assertThat(typed("suspect selector", "save"))
+        .contains("Input voltage setting does not match the supply")
+        .doesNotContain("No cause matches");
+  }
+
+  /** Why the gate has to be in this state is why its check is asked. */
+  @Test
+  void why_at_a_set_up_tells_what_the_check_behind_it_can_show() {
+    assertThat(typed("ask charging-fuse", "why", "save"))
+        .contains("The next step needs the gate in this state", "Tells apart:", ". Then ");
+  }
+
+  @Test
+  void only_a_question_mark_shows_the_cautions_again() {
+    String danger = "DANGER:";
+    assertThat(typed("ask charging-fuse", "help", "save").split(danger, -1)).hasSize(2);
+    typed.type("?", "save");
+    assertThat(typed.screen().split(danger, -1)).hasSize(4);
+  }
+
   @Test
   void why_is_answered_at_the_list() {
     assertThat(typed("checks", "why")).doesNotContain("Type a number").contains("Can show:");

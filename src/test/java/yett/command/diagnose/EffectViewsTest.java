@@ -51,9 +51,11 @@ class EffectViewsTest {
     assertThat(screen)
         .containsExactly(
             "Rollers worn: how the machine behaves",
-            "  Seen:      The drive needs more force: slow, running current high (expected)",
-            "  Seen:      The leaf shakes: noisy, leaf look shakes (expected)",
-            "  Not seen:  The drive gets hot: motor touch cool")
+            "  Seen:      The drive needs more force: it runs slower than it did; running",
+            "             current (more) (expected)",
+            "  Seen:      The leaf shakes: it makes more noise than it did; leaf look (it",
+            "             shakes) (expected)",
+            "  Not seen:  The drive gets hot: motor touch (hand-warm at most)")
         .allMatch(line -> line.length() <= 80);
   }
 
@@ -61,14 +63,14 @@ class EffectViewsTest {
   void what_speaks_against_an_effect_that_is_seen_stands_beside_it() {
     assertThat(screen("rollers-worn", "slow said", "running-current ordinary"))
         .contains(
-            "  Seen:  The drive needs more force: slow; yet running current ordinary",
-            "         (expected)");
+            "  Seen:  The drive needs more force: it runs slower than it did; against it:",
+            "         running current (as it should) (expected)");
   }
 
   @Test
   void of_an_effect_that_is_not_expected_it_is_said_how_often_the_cause_has_it() {
     assertThat(screen("track-dirty", "noisy said"))
-        .contains("  Seen:  The leaf shakes: noisy (in 25 % of cases)");
+        .contains("  Seen:  The leaf shakes: it makes more noise than it did (in 25 % of cases)");
   }
 
   @Test
@@ -82,7 +84,8 @@ class EffectViewsTest {
     try (TypedCase typed = new TypedCase(folder, SmallRuleBase.withEffects(), Role.TECHNICIAN)) {
       typed.type("0", "", "slow", "0", "why", "belief");
       String part =
-          "Track dirty: how the machine behaves Seen: The drive needs more force: slow (expected)";
+          "Track dirty: how the machine behaves Seen: The drive needs more force: it runs slower"
+              + " than it did (expected)";
       assertThat(typed.screen().split(Pattern.quote(part), -1)).hasSize(3);
       assertThat(typed.screen())
           .containsSubsequence("Why this question", part, "Probable causes", part);

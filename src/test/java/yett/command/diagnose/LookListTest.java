@@ -177,6 +177,41 @@ class LookListTest {
     assertThat(answers().get(looks.get(1).id())).isEqualTo(outcome(1, 1));
   }
 
+  /** What had its answer in a round that was left is not taken as usual by the next Enter. */
+  @Test
+  void a_look_that_was_answered_in_a_round_that_was_left_is_asked_again() {
+    typed.type("2b 3 mauve and crooked", "note it rains", "", "save");
+
+    assertThat(typed.screen()).contains("Still to be answered: 2, 3.");
+    assertThat(answers()).isEmpty();
+  }
+
+  @Test
+  void back_in_a_round_takes_back_what_was_typed_in_it_and_nothing_before_it() {
+    typed.type("2b 9", "back", "", "save");
+
+    assertThat(typed.screen()).contains("What was named is asked again.");
+    assertThat(fresh()).noneMatch(Event.Retracted.class::isInstance);
+  }
+
+  @Test
+  void back_after_a_part_that_was_read_leaves_its_look_open() {
+    typed.type("2b, 9", "back", "", "save");
+
+    assertThat(typed.screen()).contains("Taken back: 2 ", "What was named is asked again.");
+    assertThat(fresh()).noneMatch(Event.Retracted.class::isInstance);
+    assertThat(answers()).isEmpty(); // look 2 is asked, not taken as usual
+  }
+
+  @Test
+  void back_at_the_question_of_one_look_leads_to_the_round() {
+    typed.type("2b 3 mauve and crooked", "back", "", "save");
+
+    assertThat(typed.screen()).contains("Taken back: 2 ", "Still to be answered: 2, 3.");
+    assertThat(fresh()).noneMatch(Event.Retracted.class::isInstance);
+    assertThat(answers()).isEmpty();
+  }
+
   @Test
   void a_look_that_was_not_understood_is_still_open_after_a_request() {
     typed.type("2x", "note it rains", "", "", "save");

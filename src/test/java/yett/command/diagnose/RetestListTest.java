@@ -75,6 +75,22 @@ class RetestListTest extends TechniciansCase {
     assertThat(typed.stored()).endsWith(new Event.Retested(true));
   }
 
+  /** Back at the second question leads to the first one; the repair before it stays. */
+  @Test
+  void back_at_what_is_left_takes_nothing_back() {
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.Complained(List.of("slow", "runs-then-stops")));
+      Sitting sitting = typed.sitting(open, "3", "back", "1");
+      RetestList list =
+          new RetestList(sitting, new Questions(sitting, new PromptRequests(sitting)));
+      list.ask(List.<Block>of(), "");
+      list.ask(List.<Block>of(), "");
+    }
+    assertThat(typed.stored())
+        .noneMatch(Event.Retracted.class::isInstance)
+        .endsWith(new Event.Retested(true));
+  }
+
   /** What was picked at the first question is not asked again because of a word at the second. */
   @Test
   void help_at_what_is_left_comes_back_to_what_is_left() {

@@ -2,7 +2,12 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import yett.desk.OpenCase;
 import yett.interview.SiteFacts;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
@@ -21,6 +26,51 @@ class SiteFormTest extends TechniciansCase {
   void a_line_that_is_changed_is_told_by_itself() {
     typed.type("0", "6 m");
     assertThat(typed.screen().split(PAGE, -1)).hasSize(2);
+  }
+
+  /** There are batteries of two kinds, so "with batteries" leaves a question. */
+  @ParameterizedTest
+  @ValueSource(strings = {"with batteries", "battery backup", "batteries"})
+  void a_detail_that_is_named_without_how_it_is_is_asked(String line) {
+    typed.type("0", line, "1", "save");
+    assertThat(typed.screen())
+        .contains("What batteries does the operator have?")
+        .doesNotContain("danger:");
+    assertThat(typed.open().moment().state().told().site()).containsEntry("batteries", "agm");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"closes ok", "the gate has a nice leaf"})
+  void words_that_share_one_with_the_name_of_a_detail_do_not_name_it(String line) {
+    typed.type("0", line, "", "save");
+    assertThat(typed.screen()).doesNotContain("Answer in");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"back", "unknown", ""})
+  void a_detail_that_is_asked_is_left_as_it_was(String line) {
+    typed.type("0", "climb", line, "save");
+    assertThat(typed.screen()).contains("How much does the leaf climb", "Answer in %, or Enter");
+    assertThat(typed.open().moment().state().told().site()).doesNotContainKey("grade");
+  }
+
+  /** "No" may also say that what is shown is not right, so it is asked; "none" is an answer. */
+  @ParameterizedTest
+  @CsvSource({"none, , none", "0, , none", "no, 3, two", "no, , "})
+  void where_one_detail_is_shown_none_and_no_are_about_it(String line, String then, String now) {
+    try (OpenCase open = typed.open()) {
+      SiteEntry entry = new SiteEntry(typed.sitting(open, then == null ? "" : then));
+      assertThat(entry.change(line, List.of(Shipped.BASE.siteQuestions().get("beams")))).isTrue();
+      assertThat(entry.answers().get("beams")).isEqualTo(now);
+    }
+  }
+
+  @Test
+  void the_whole_list_has_a_line_for_each_detail() {
+    typed.type("0", "two beams", "?", "save");
+    assertThat(typed.screen())
+        .contains("11 Opening, post to post: 5 m, assumed 12 ", "Photo-electric beams: two or more")
+        .doesNotContain("Photo-electric beams: two or more, for closing and opening, assumed");
   }
 
   /** Whoever has looked at the whole list has not told what stands in it. */

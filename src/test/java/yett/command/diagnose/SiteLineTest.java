@@ -61,6 +61,13 @@ class SiteLineTest {
           temperature -3 C      | usual-temperature  | -3 C
           4 mm2                 | feeder-size        | mm2-4
           feeder 4 mm2          | feeder-size        | mm2-4
+          two loops             | loops              | fitted
+          3 loops               | loops              | fitted
+          two edges             | edges              | fitted
+          with loops            | loops              | fitted
+          has a keypad          | keypad             | fitted
+          there is a timer      | timer              | fitted
+          loops yes             | loops              | fitted
           """)
   void a_part_names_its_line(String part, String question, String answer) {
     assertThat(said(part)).isEqualTo(Map.of(question, answer));
@@ -105,7 +112,17 @@ class SiteLineTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"banana", "6", "fitted", "yes", "no", "loops", "batteries", "radio"})
+  @CsvSource({
+    "banana",
+    "6",
+    "fitted",
+    "yes",
+    "no",
+    "loops",
+    "batteries",
+    "radio",
+    "with batteries"
+  })
   void what_fits_nothing_or_many_lines_is_told(String part) {
     assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), Set.of(), List.of(part)));
   }

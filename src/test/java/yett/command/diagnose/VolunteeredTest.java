@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -141,7 +142,9 @@ class VolunteeredTest {
   @Test
   void a_complaint_by_its_very_name_is_taken_without_asking_back() {
     told("tell Starts to close, stops or comes back before it is closed");
-    assertThat(typed.screen()).doesNotContain("Which do you mean?").contains("Added.");
+    assertThat(typed.screen())
+        .doesNotContain("Which do you mean?")
+        .contains("Added: Starts to close, stops or comes back before it is closed.");
     assertThat(typed.stored())
         .contains(new Event.Complained(List.of("runs-then-stops", "closes-partway")));
   }
@@ -174,6 +177,73 @@ class VolunteeredTest {
   void what_happened_joins_what_is_known() {
     told("tell there was a thunderstorm last night", "1");
     assertThat(typed.stored()).contains(new Event.Happened(List.of("thunderstorm")));
+  }
+
+  /** An entry of a page that was not shown is named, so that a slip is seen. */
+  @Test
+  void what_is_added_is_named() {
+    sit(
+        Role.TECHNICIAN,
+        "0",
+        "",
+        "4",
+        "tell there was a thunderstorm last night",
+        "1",
+        "19",
+        "save");
+    List<String> all = ((Event.Happened) typed.stored().get(typed.stored().size() - 1)).histories();
+    assertThat(all).hasSize(2);
+    assertThat(typed.screen())
+        .contains(
+            all.stream()
+                .map(h -> Shipped.BASE.histories().get(h).name())
+                .collect(Collectors.joining("; ", "Added: ", ".")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "nothing that I know",
+        "nothing I know of",
+        "not that I know of",
+        "none that I'm aware of",
+        "nothing special lately",
+        "no, nothing",
+        "nope"
+      })
+  void nothing_that_i_know_is_nothing(String words) {
+    sit(Role.TECHNICIAN, "0", "", "4", words);
+    assertThat(typed.screen()).doesNotContain("Right?");
+    assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"unknown", "back", "none of them", "no", "0", ""})
+  void none_of_several_that_may_be_meant_is_taken(String words) {
+    told("chain is off", words);
+    assertThat(typed.screen()).contains("Which do you mean?").doesNotContain("Type numbers");
+    assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"unknown", "back", "wrong", "no"})
+  void what_is_not_right_is_not_taken(String words) {
+    told("tell scrapes", words, "save");
+    assertThat(typed.screen()).contains("Right?").doesNotContain("Press Enter if it is right");
+    assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+  }
+
+  /** Two bare numbers compare something; neither is the reading of some check. */
+  @Test
+  void of_two_numbers_without_a_unit_none_is_a_reading() {
+    told("tell selector is on 230 and supply 120", "0", "0");
+    assertThat(typed.screen()).doesNotContain("230 V.", "120 V.");
+  }
+
+  @Test
+  void it_is_what_the_question_asks_about() {
+    told("ask marker-look", "", "done", "", "it's missing", "save");
+    assertThat(typed.screen()).contains("No, there is no marker on the chain. Right?");
   }
 
   @Test

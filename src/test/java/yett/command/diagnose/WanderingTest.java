@@ -95,7 +95,7 @@ class WanderingTest extends TechniciansCase {
         "the resistance of the loop is between 1 and 2 ohm"
       })
   void a_range_can_be_told_with_other_words(String line) {
-    SpokenReading told = SpokenReading.of(line, Shipped.BASE).orElseThrow();
+    SpokenReading told = SpokenReading.best(SpokenReading.all(line, Shipped.BASE)).orElseThrow();
     assertThat(told.checks()).contains(LOOP);
     assertThat(told.shown(LOOP)).isEqualTo("Loop resistance: " + told.typed() + ".");
     try (OpenCase open = typed.open()) {
@@ -106,6 +106,6 @@ class WanderingTest extends TechniciansCase {
 
   @Test
   void two_numbers_among_words_are_no_range_without_a_unit() {
-    assertThat(SpokenReading.of("it is gate 3-4", Shipped.BASE)).isEmpty();
+    assertThat(SpokenReading.best(SpokenReading.all("it is gate 3-4", Shipped.BASE))).isEmpty();
   }
 }
