@@ -101,6 +101,7 @@ class SiteLineTest {
         .isEqualTo(Map.of("feeder-length", "40 m", "feeder-size", "mm2-4"));
     assertThat(said("batteries 2 years 7 Ah"))
         .isEqualTo(Map.of("battery-age", "2 years", "battery-capacity", "7 Ah"));
+    assertThat(said("2 loops 3 edges")).isEqualTo(Map.of("edges", "fitted", "loops", "fitted"));
     assertThat(said("feeder 40 m 3 mm2")).isEmpty();
     assertThat(page.read("feeder 3 mm2").unclear()).containsExactly("feeder 3 mm2");
   }
