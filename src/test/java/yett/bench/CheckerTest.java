@@ -57,7 +57,7 @@ class CheckerTest {
             "battery.yaml:5:16: \"bateries\" in \"consequences\" is not known",
             "battery.yaml:69:1: this is not YAML: while scanning a simple key, no colon follows a"
                 + " name",
-            "people.yaml:73:1: \"tomorrow\" is not known here",
+            "people.yaml:75:1: \"tomorrow\" is not known here",
             "site.yaml:23:1: \"kg\" is a mass; this asks for a length in m, e.g. 190 mm or 7 1/2"
                 + " in.");
   }
@@ -93,7 +93,7 @@ class CheckerTest {
             "Repair mend-x: its step 1 speaks of running the gate, and the card names no set-up in"
                 + " which it can run and no hazard moving-leaf.",
             "Repair mend-x: its step 1 speaks of an open operator, and the card names no set-up for"
-                + " it and no hazard battery or mains.");
+                + " it and no hazard battery or live-mains or mains.");
     assertThat(
             remarks(
                 "who: technician\nneeds: [locked-off]\nhazards: [pinch-point, moving-leaf]\n"
