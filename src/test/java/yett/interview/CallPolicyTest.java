@@ -75,8 +75,10 @@ class CallPolicyTest {
       open("stays-shut", Map.of());
       say(new Event.Answered("stop-button-look", new Answer.Chosen("pressed-or-broken")));
       while (interview.at(entries, Role.CALLER).step() instanceof Step.Ask step) {
+        String id = step.check().id();
         String ordinary = step.check().outcomes().get(0).id();
-        say(new Event.Answered(step.check().id(), new Answer.Chosen(ordinary)));
+        String said = id.equals("which-commands") ? "all-fail" : ordinary;
+        say(new Event.Answered(id, new Answer.Chosen(said)));
       }
       assertThat(interview.at(entries, Role.CALLER).step())
           .isInstanceOfSatisfying(
