@@ -222,7 +222,7 @@ class VolunteeredTest {
   void none_of_several_that_may_be_meant_is_taken(String words) {
     told("chain is off", words);
     assertThat(typed.screen()).contains("Which do you mean?").doesNotContain("Type numbers");
-    assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+    assertThat(typed.stored()).last().isEqualTo(new Event.Noted("chain is off"));
   }
 
   @ParameterizedTest
