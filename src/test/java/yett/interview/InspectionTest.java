@@ -202,19 +202,6 @@ class InspectionTest {
         return typed;
       }
       typed++;
-      System.err.println(
-          "DBG "
-              + kind
-              + " "
-              + step.getClass().getSimpleName()
-              + " "
-              + (step instanceof Step.Enter e
-                  ? e.setUp().id()
-                  : step instanceof Step.Leave l
-                      ? l.setUp().id()
-                      : step instanceof Step.LookRound r
-                          ? r.looks().stream().map(x -> x.card()).toList()
-                          : step.card()));
       if (step instanceof Step.AskDangers s) {
         s.dangers().forEach(d -> say(ordinary(moment, d, other)));
       } else if (step instanceof Step.AskSite) {
