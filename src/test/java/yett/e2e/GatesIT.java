@@ -206,7 +206,7 @@ class GatesIT {
     Path usual = Files.writeString(directory.resolve("usual.csv"), "Gate,opening\nQuay 3,5 m\n");
     Path another = directory.resolve("another");
     in(another, "gates", "import", usual.toString());
-    assertThat(in(another, "gates").stdout()).contains("Quay 3: 5 m opening");
+    assertThat(in(another, "gates").stdout()).containsPattern("Quay 3: +5 m opening");
 
     Path wrong = directory.resolve("wrong.csv");
     Files.writeString(
