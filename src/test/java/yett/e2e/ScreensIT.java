@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ScreensIT {
   private static final String ESC = "\u001b";
   private static final Pattern COLOUR = Pattern.compile(ESC + "\\[[0-9;:]*m");
-  private static final Story STORY = Story.of("limits-after-new-leaf");
+  private static final Story STORY = Story.of("slack-chain-after-winter");
 
   @TempDir private static Path home;
 
