@@ -158,7 +158,8 @@ class BadInputIT {
 
   @Test
   void ctrl_c_and_the_end_of_input_save_and_end_with_status_0() {
-    try (Visitor visitor = Visitor.at(Story.of("slack-chain-after-winter"), home, "diagnose", "A")) {
+    try (Visitor visitor =
+        Visitor.at(Story.of("slack-chain-after-winter"), home, "diagnose", "A")) {
       visitor.until(Screen.Kind.CHECK);
       visitor.pty().type("half an answ").ctrlC();
       assertThat(visitor.pty().waitForExit(Visitor.PATIENCE)).isZero();

@@ -65,7 +65,9 @@ class UndoTest {
 
   @Test
   void an_answer_taken_back_and_given_again_is_as_if_given_straight() {
-    assertThat(Size.seeds(14, 60).map(UndoTest::takenBack).sum()).as("moments compared").isGreaterThan(20);
+    assertThat(Size.seeds(14, 60).map(UndoTest::takenBack).sum())
+        .as("moments compared")
+        .isGreaterThan(20);
   }
 
   private static long takenBack(long seed) {
