@@ -195,10 +195,8 @@ public final class Dispatcher {
             .filter(w -> !w.isEmpty());
     Stream<String> done =
         ending == Ending.SOLVED
-            ? moment.state().work().deeds().stream()
-                .map(d -> d.event())
-                .flatMap(e -> e instanceof Event.Repaired r && r.done() ? Stream.of(r) : null)
-                .map(r -> base.repairs().get(r.repair()))
+            ? moment.state().work().repairs().stream()
+                .map(base.repairs()::get)
                 .filter(r -> r != null)
                 .map(Repair::name)
             : how.stream();

@@ -9,7 +9,6 @@ import java.time.ZonedDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import yett.interview.CaseState;
 import yett.interview.Entry;
 import yett.interview.Event;
@@ -17,6 +16,7 @@ import yett.knowledge.Pressing;
 import yett.knowledge.Pressing.Urgency;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.knowledge.Spoken;
 
 /** Decides how soon somebody has to be at the gate, and gives the reasons. */
 final class Urgencies {
@@ -47,8 +47,7 @@ final class Urgencies {
 
     static Quiet of(CaseState state) {
       boolean untold =
-          state.notes().stream()
-              .anyMatch(e -> ((Event.Noted) e.event()).text().equals(Event.Noted.URGENCY_UNTOLD));
+          state.notes().stream().anyMatch(e -> ((Event.Noted) e.event()).tellsNoUrgency());
       return untold ? UNTOLD : state.told().pressing().isEmpty() ? UNASKED : NOTHING_URGENT;
     }
   }
@@ -86,10 +85,9 @@ final class Urgencies {
    * even if it does not happen at the moment.
    */
   static List<String> complaints(RuleBase base, CaseState state) {
-    Map<String, Map<String, String>> telling =
-        base.telephone().spoken().tellsOf().getOrDefault("complaint", Map.of());
+    Spoken spoken = base.telephone().spoken();
     return state.told().complaints().orElse(List.of()).stream()
-        .filter(c -> !telling.getOrDefault(c, Map.of()).isEmpty())
+        .filter(c -> !spoken.dangers("complaint", c).isEmpty())
         .map(c -> "\"" + base.checks().get(c).spoken() + "\" was reported")
         .toList();
   }

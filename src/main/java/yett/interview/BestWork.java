@@ -142,8 +142,7 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
   }
 
   private boolean isDone(String repair) {
-    return present.state.work().deeds().stream()
-        .anyMatch(d -> d.event() instanceof Event.Repaired r && r.repair().equals(repair));
+    return present.state.work().repairs().contains(repair);
   }
 
   private Set<String> putOff() {

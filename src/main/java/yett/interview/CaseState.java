@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -82,6 +83,14 @@ public record CaseState(
       Optional<String> failedProof,
       long lookAgain,
       long wentOn) {
+
+    /** The repairs that were done, in order; one that was done twice is there twice. */
+    public List<String> repairs() {
+      return deeds.stream()
+          .map(Entry::event)
+          .flatMap(e -> e instanceof Event.Repaired r ? Stream.of(r.repair()) : null)
+          .toList();
+    }
 
     /** Whether a repair after this event could have changed the result of a check. */
     public boolean changedSince(long event, String check, RuleBase base) {

@@ -460,6 +460,11 @@ public sealed interface Event {
       this(text, Optional.empty());
     }
 
+    /** Whether it says that nobody could tell how urgent it is. */
+    public boolean tellsNoUrgency() {
+      return text.equals(URGENCY_UNTOLD);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.noted(this);

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import yett.knowledge.RuleBase;
 
 /**
@@ -12,47 +11,39 @@ import yett.knowledge.RuleBase;
  * cause stands behind that one, and behind whatever brought that one about.
  */
 final class Places {
-  private final RuleBase base;
-  private final List<String> causes;
-  private final double[] chances;
-  private final double[] roots;
-  private final Map<String, Double> places = new HashMap<>();
+  private final Map<String, Double> chances = new HashMap<>();
+
+  /** By cause that probably did not come by itself, the most probable cause of it. */
+  private final Map<String, String> origins = new HashMap<>();
 
   /**
    * @param chances that each cause was there
    * @param roots that it was there and nothing else had brought it about
    */
   Places(RuleBase base, List<String> causes, double[] chances, double[] roots) {
-    this.base = base;
-    this.causes = causes;
-    this.chances = chances;
-    this.roots = roots;
+    for (int i = 0; i < chances.length; i++) {
+      this.chances.put(causes.get(i), chances[i]);
+    }
+    for (int i = 0; i < chances.length; i++) {
+      String cause = causes.get(i);
+      if (roots[i] < chances[i] / 2) {
+        causes.stream()
+            .filter(c -> base.causes().get(c).consequences().containsKey(cause))
+            .max(Comparator.comparingDouble(this.chances::get))
+            .ifPresent(origin -> origins.put(cause, origin));
+      }
+    }
   }
 
   /** The chance by which the cause is ranked: the least of its own and those it stands behind. */
   double of(String cause) {
-    Double known = places.get(cause);
-    if (known == null) {
-      double own = chances[causes.indexOf(cause)];
-      known = origin(cause).map(o -> Math.min(own, of(o))).orElse(own);
-      places.put(cause, known);
-    }
-    return known;
+    String origin = origins.get(cause);
+    return origin == null ? chances.get(cause) : Math.min(chances.get(cause), of(origin));
   }
 
   /** How many causes it stands behind. */
   int behind(String cause) {
-    return origin(cause).map(o -> 1 + behind(o)).orElse(0);
-  }
-
-  /** The most probable cause of a cause that probably did not come by itself. */
-  private Optional<String> origin(String cause) {
-    int i = causes.indexOf(cause);
-    if (roots[i] >= chances[i] / 2) {
-      return Optional.empty();
-    }
-    return causes.stream()
-        .filter(c -> base.causes().get(c).consequences().containsKey(cause))
-        .max(Comparator.comparingDouble(c -> chances[causes.indexOf(c)]));
+    String origin = origins.get(cause);
+    return origin == null ? 0 : 1 + behind(origin);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
+import yett.knowledge.Spoken;
 
 /**
  * Finds what an answer about dangers already says about the complaints, so that it is not asked
@@ -21,13 +22,12 @@ final class SaidBefore {
    * own words count, because they are read back.
    */
   List<Check> complaints() {
-    Map<String, Map<String, String>> dangers =
-        present.base.telephone().spoken().tellsOf().getOrDefault("complaint", Map.of());
+    Spoken spoken = present.base.telephone().spoken();
     return present.isCall()
         ? List.of()
         : present.base.complaints().stream()
             .filter(c -> !present.unavailable.contains(c.id()))
-            .filter(c -> isToldOf(dangers.getOrDefault(c.id(), Map.of())))
+            .filter(c -> isToldOf(spoken.dangers("complaint", c.id())))
             .toList();
   }
 

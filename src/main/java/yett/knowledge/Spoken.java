@@ -29,6 +29,14 @@ public record Spoken(
     return sayings.getOrDefault(kind, Map.of()).getOrDefault(id, List.of());
   }
 
+  /**
+   * The dangers that are asked about when a card of a kind is said: check to outcome; empty if it
+   * tells of none.
+   */
+  public Map<String, String> dangers(String kind, String id) {
+    return tellsOf.getOrDefault(kind, Map.of()).getOrDefault(id, Map.of());
+  }
+
   /** Examples of how people describe an outcome of a check. */
   public List<String> of(Check check, Check.Outcome outcome) {
     return outcomes.getOrDefault(check.id(), Map.of()).getOrDefault(outcome.id(), List.of());

@@ -1,8 +1,11 @@
 package yett.saying;
 
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Finds what somebody mentions without being asked: dangers, complaints, outcomes of checks,
@@ -40,6 +43,13 @@ public final class Tellings {
       last = known;
     }
     return known.heard();
+  }
+
+  /** The dangers that any of these lines may mean. */
+  public Set<Thing> dangers(Collection<String> lines) {
+    return lines.stream()
+        .flatMap(line -> hear(line).dangerThings().stream())
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /**

@@ -91,10 +91,7 @@ class SenseRulesTest extends ShownByExamples {
             "a gate without power answers no command and shows nothing",
             complained("does-nothing"),
             said(1, "display-lit", "dark")),
-        example(
-            "a gate without power has no speed and no stopping place",
-            complained("does-nothing"),
-            said(1, "display-lit", "dark")),
+        example("where the speed of the leaf makes no sense, nothing of a run does", STANDS_STILL),
         example(
             "a gate that still does nothing after a repair has no speed and no stopping place",
             complained("does-nothing"),

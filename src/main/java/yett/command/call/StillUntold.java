@@ -46,7 +46,7 @@ record StillUntold(Sitting sitting) {
 
   private List<Entry> urgency() {
     return sitting.moment().state().notes().stream()
-        .filter(e -> ((Event.Noted) e.event()).text().equals(Event.Noted.URGENCY_UNTOLD))
+        .filter(e -> ((Event.Noted) e.event()).tellsNoUrgency())
         .toList();
   }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import yett.command.call.Sending;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
@@ -15,7 +14,6 @@ import yett.console.Block;
 import yett.console.Text;
 import yett.interview.CallLog;
 import yett.interview.Ending;
-import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
@@ -83,9 +81,7 @@ public final class CallEnd {
 
   /** What was done last on this call at Yett's word. */
   private Optional<String> done() {
-    return sitting.moment().state().work().deeds().stream()
-        .map(Entry::event)
-        .flatMap(e -> e instanceof Event.Repaired r && r.done() ? Stream.of(r.repair()) : null)
+    return sitting.moment().state().work().repairs().stream()
         .map(sitting.base().repairs()::get)
         .filter(Objects::nonNull)
         .map(Repair::name)

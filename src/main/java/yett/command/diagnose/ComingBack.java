@@ -2,9 +2,7 @@ package yett.command.diagnose;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.interview.Entry;
@@ -73,9 +71,7 @@ record ComingBack(Sitting sitting, Questions questions) {
             "It was left on "
                 + CallWords.when(last.at())
                 + " with this in force: "
-                + inForce.stream()
-                    .map(id -> sitting.base().setUps().get(id).name().toLowerCase(Locale.ROOT))
-                    .collect(Collectors.joining("; "))
+                + StillInForce.names(sitting.base(), inForce)
                 + ". A lock, a lead or a chock may have been moved since."));
   }
 

@@ -1,7 +1,6 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,13 +48,12 @@ record KnownDangers(Sitting sitting) {
             .mapToLong(CaseState.Answered::event)
             .max()
             .orElse(0);
-    Set<Thing> meant = new LinkedHashSet<>();
     List<String> all =
         Entry.valid(sitting.moment().entries()).stream()
             .filter(e -> e.number() > asked && e.event() instanceof Event.Said)
             .map(e -> ((Event.Said) e.event()).words())
             .toList();
-    all.forEach(said -> meant.addAll(sitting.ears().tellings().hear(said).dangerThings()));
+    Set<Thing> meant = sitting.ears().tellings().dangers(all);
     return new Told(
         dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList(),
         String.join(", ", all));
@@ -122,8 +120,7 @@ record KnownDangers(Sitting sitting) {
   }
 
   private boolean tellOfOthers(List<String> words, List<Danger> reported) {
-    return words.stream()
-        .flatMap(w -> sitting.ears().tellings().hear(w).dangerThings().stream())
+    return sitting.ears().tellings().dangers(words).stream()
         .anyMatch(t -> reported.stream().noneMatch(d -> d.thing().equals(t)));
   }
 

@@ -1,6 +1,5 @@
 package yett.command.diagnose;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yett.console.Block;
@@ -33,7 +32,7 @@ record LeftBehind(RuleBase base) {
             "The gate is left "
                 + (inForce.isEmpty()
                     ? "with its power on"
-                    : "like this: " + StillInForce.names(base, List.copyOf(inForce)))
+                    : "like this: " + StillInForce.names(base, inForce))
                 + ". It is not proved, so nobody runs it until it is. If nobody stays with it, resume the"
                 + " case and type hand over: that leads through locking it off and barring it."));
   }

@@ -54,10 +54,7 @@ record PlanViews(RuleBase base) {
               + (number == 2 ? "the first" : "those before it"));
     }
     if (!repair.needs().isEmpty()) {
-      words.add(
-          repair.needs().stream()
-              .map(id -> base.setUps().get(id).name().toLowerCase(Locale.ROOT))
-              .collect(Collectors.joining("; ", "with ", "")));
+      words.add("with " + StillInForce.names(base, repair.needs()));
     }
     if (!repair.parts().isEmpty()) {
       words.add(

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.desk.OpenCase;
@@ -74,8 +73,7 @@ record ResumeViews(RuleBase base) {
   /** The most probable cause; after a repair, what was done and what is most probable since. */
   private String probable(Moment moment) {
     List<String> done =
-        moment.state().work().deeds().stream()
-            .flatMap(d -> d.event() instanceof Event.Repaired r ? Stream.of(r.repair()) : null)
+        moment.state().work().repairs().stream()
             .distinct()
             .map(id -> new Wording(base).repair(id).toLowerCase(Locale.ROOT))
             .toList();

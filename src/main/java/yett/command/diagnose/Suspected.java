@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.saying.DangerSayings.Danger;
-import yett.saying.Tellings;
+import yett.saying.Thing;
 import yett.wording.Wording;
 
 /**
@@ -52,14 +52,12 @@ final class Suspected {
     if (!YES_OR_NO.contains(line.strip().toLowerCase(Locale.ROOT))) {
       words.add(line.strip());
     }
-    Tellings tellings = sitting.ears().tellings();
-    suspect(
-        suspected.isEmpty()
-            ? sitting.ears().dangers().hear(line, list)
-            : list.stream()
-                .filter(d -> tellings.hear(line).dangerThings().contains(d.thing()))
-                .toList(),
-        line);
+    suspect(suspected.isEmpty() ? sitting.ears().dangers().hear(line, list) : clearly(line), line);
+  }
+
+  private List<Danger> clearly(String line) {
+    Set<Thing> told = sitting.ears().tellings().dangers(List.of(line));
+    return list.stream().filter(d -> told.contains(d.thing())).toList();
   }
 
   /** Suspects dangers that these words were found to mean. */

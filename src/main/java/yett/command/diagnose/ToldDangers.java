@@ -1,21 +1,18 @@
 package yett.command.diagnose;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.knowledge.Check;
+import yett.knowledge.Spoken;
+import yett.saying.DangerSayings.Danger;
 import yett.saying.Heard;
 import yett.saying.Thing;
 import yett.wording.Wording;
@@ -35,22 +32,19 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
    * about by its name when they were said.
    */
   boolean askOf(Collection<String> complaints) {
-    Map<String, Map<String, String>> tellsOf =
-        sitting.base().telephone().spoken().tellsOf().getOrDefault("complaint", Map.of());
-    Set<Thing> asked = new HashSet<>();
-    sitting
-        .moment()
-        .state()
-        .told()
-        .said()
-        .forEach(said -> asked.addAll(sitting.ears().tellings().hear(said).dangerThings()));
-    List<Thing> told = new ArrayList<>();
-    complaints.forEach(
-        c ->
-            tellsOf
-                .getOrDefault(c, Map.of())
-                .forEach((k, o) -> told.add(new Thing(Thing.Kind.DANGER, k, o))));
-    List<Thing> dangers = open(told.stream().filter(t -> !asked.contains(t)).distinct().toList());
+    Spoken spoken = sitting.base().telephone().spoken();
+    List<Thing> told =
+        open(
+            complaints.stream()
+                .flatMap(c -> spoken.dangers("complaint", c).entrySet().stream())
+                .map(d -> new Thing(Thing.Kind.DANGER, d.getKey(), d.getValue()))
+                .distinct()
+                .toList());
+    if (told.isEmpty()) {
+      return false; // the usual case, and what was said need not be heard again
+    }
+    Set<Thing> asked = sitting.ears().tellings().dangers(sitting.moment().state().told().said());
+    List<Thing> dangers = told.stream().filter(t -> !asked.contains(t)).toList();
     return !dangers.isEmpty() && ask(dangers, "", said -> {});
   }
 
@@ -83,17 +77,10 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
    * @param keep stores the words if they do not make it clear
    */
   boolean ask(List<Thing> dangers, String words, Consumer<String> keep) {
-    List<Check.Outcome> outcomes =
-        dangers.stream()
-            .map(
-                t -> {
-                  Check check = sitting.base().checks().get(t.card());
-                  return check.outcomes().get(check.indexOf(t.outcome()));
-                })
-            .toList();
+    List<Danger> named = dangers.stream().map(this::danger).toList();
     sitting.show(
         Block.paragraph("That may mean danger:"),
-        Block.numbered(outcomes.stream().map(o -> Wording.capital(o.text())).toList()));
+        Block.numbered(named.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
     Optional<Set<Integer>> so =
         sitting.until(
             dangers.size() == 1
@@ -107,21 +94,16 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
     }
     if (!so.get().isEmpty()) {
       keep.accept(words);
-      Set<String> taken = new HashSet<>(); // of two forms of one danger, the graver
+      List<Danger> picked = so.get().stream().sorted().map(n -> named.get(n - 1)).toList();
       sitting.record(
-          IntStream.range(0, dangers.size())
-              .filter(i -> so.get().contains(i + 1))
-              .mapToObj(dangers::get)
-              .sorted(Comparator.comparingInt(this::form))
-              .filter(d -> taken.add(d.card()))
-              .map(takenUp::chosen)
-              .toArray(Event[]::new));
+          GraverForm.of(picked).stream().map(d -> takenUp.chosen(d.thing())).toArray(Event[]::new));
     }
     return !so.get().isEmpty();
   }
 
-  private int form(Thing danger) {
-    return sitting.base().checks().get(danger.card()).indexOf(danger.outcome());
+  private Danger danger(Thing thing) {
+    Check check = sitting.base().checks().get(thing.card());
+    return new Danger(check, check.outcomes().get(check.indexOf(thing.outcome())));
   }
 
   /** Which are true, none or some; the inner value is empty if the line does not say. */

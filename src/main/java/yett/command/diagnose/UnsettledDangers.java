@@ -2,7 +2,6 @@ package yett.command.diagnose;
 
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import yett.console.Block;
 import yett.dispatch.CallUrgency;
@@ -11,6 +10,7 @@ import yett.interview.NotExcluded;
 import yett.knowledge.Pressing;
 import yett.knowledge.Role;
 import yett.knowledge.SetUp;
+import yett.knowledge.Spoken;
 import yett.wording.Wording;
 
 /** Finds out whether a danger keeps a call from being closed by what its caller says. */
@@ -136,11 +136,10 @@ record UnsettledDangers(Sitting sitting) {
    * moment.
    */
   private Optional<String> complained() {
-    Map<String, Map<String, String>> telling =
-        sitting.base().telephone().spoken().tellsOf().getOrDefault("complaint", Map.of());
+    Spoken spoken = sitting.base().telephone().spoken();
     List<String> complaints = sitting.moment().state().told().complaints().orElse(List.of());
     return complaints.stream()
-        .filter(c -> !telling.getOrDefault(c, Map.of()).isEmpty())
+        .filter(c -> !spoken.dangers("complaint", c).isEmpty())
         .findFirst()
         .map(c -> sitting.base().checks().get(c).spoken())
         .map(said -> "\"" + Wording.capital(said) + "\" was reported");

@@ -2,15 +2,11 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,27 +19,13 @@ import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
-import yett.knowledge.Role;
 import yett.record.CaseRecord;
 import yett.record.DispatchPage;
 import yett.testing.Shipped;
 
 /** How calls end that end by what the caller says, and what is kept of those that go on. */
-class CallEndTest {
+class CallEndTest extends CallersCase {
   private static final String AGAIN = "It works again, she put the breaker on";
-
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void ring() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.CALLER);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
 
   /** What is typed up to each prompt of a call, and whether the words are taken there at once. */
   static Stream<List<String>> prompts() {

@@ -2,38 +2,20 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import yett.desk.OpenCase;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Tending;
-import yett.knowledge.Role;
 import yett.record.DispatchPage;
 import yett.testing.Shipped;
 
 /** What the sheet and the screens say of a call whose danger, urgency or ending is not plain. */
-class CallSheetTest {
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void ring() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.CALLER);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
-
+class CallSheetTest extends CallersCase {
   private DispatchSheet sheet() {
     try (OpenCase open = typed.open()) {
       return new Dispatcher(Shipped.QUICK, ZoneOffset.UTC).sheet(open.moment(), "1", "Fish dock");

@@ -2,16 +2,12 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.desk.OpenCase;
@@ -26,22 +22,9 @@ import yett.record.HandOverSheet;
 import yett.testing.Shipped;
 
 /** What a caller says in haste, in the wrong place or by halves, where it is about danger. */
-class DeskDangersTest {
+class DeskDangersTest extends CallersCase {
   private static final String FIRE_AND_SHUT_IN =
       "help theres a fire and people are locked in they cant get out";
-
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void ring() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.CALLER);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
 
   private static Event chosen(String check, String outcome) {
     return new Event.Answered(check, new Answer.Chosen(outcome));

@@ -2,12 +2,8 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,24 +12,9 @@ import yett.desk.OpenCase;
 import yett.interview.CallLog;
 import yett.interview.Event;
 import yett.interview.Tending;
-import yett.knowledge.Role;
-import yett.testing.Shipped;
 
 /** What is typed where a call asks who is calling. */
-class WhoCallsTest {
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void ring() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.CALLER);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
-
+class WhoCallsTest extends CallersCase {
   /** Each with the complaint that is offered then. */
   @ParameterizedTest
   @CsvSource(
