@@ -183,10 +183,6 @@ public final class CausalModel {
     return effects;
   }
 
-  public boolean hasCheck(String check) {
-    return tables.containsKey(check);
-  }
-
   /** The check that this one repeats, or itself. */
   String original(String check) {
     return originals.getOrDefault(check, check);

@@ -57,13 +57,6 @@ final class CardLines {
     return plain ? words : "\"" + words.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }
 
-  /** The same for use inside braces or brackets, where commas and brackets separate entries. */
-  static String quotedInside(String words) {
-    return words.matches(".*[,\\[\\]{}].*") && quoted(words).equals(words)
-        ? "\"" + words.replace("\\", "\\\\").replace("\"", "\\\"") + "\""
-        : quoted(words);
-  }
-
   @Override
   public String toString() {
     return text.toString();

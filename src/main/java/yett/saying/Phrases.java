@@ -12,9 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.core.SimpleAnalyzer;
 import org.apache.lucene.analysis.miscellaneous.PerFieldAnalyzerWrapper;
@@ -245,23 +243,6 @@ public final class Phrases {
       found += own.contains(stem) ? typed.contains(stem) ? weight : PUT_RIGHT * weight : 0;
     }
     return all > 0 ? found / all : 0;
-  }
-
-  /**
-   * Stems of words that occur only in some things.
-   *
-   * @param ids which things
-   */
-  Set<String> onlyOf(Predicate<String> ids) {
-    Map<Boolean, Set<String>> all =
-        stems.entrySet().stream()
-            .collect(
-                Collectors.partitioningBy(
-                    e -> ids.test(e.getKey()),
-                    Collectors.flatMapping(e -> e.getValue().stream(), Collectors.toSet())));
-    Set<String> only = new HashSet<>(all.get(true));
-    only.removeAll(all.get(false));
-    return only;
   }
 
   /** The stems of the telling words in a text. */
