@@ -45,6 +45,7 @@ class SenseRulesTest extends ShownByExamples {
           "end-gap",
           "finds-reference",
           "input-bridged",
+          "ac-motor-voltage",
           "motor-output-voltage",
           "motor-plug-voltage",
           "neutral-earth-voltage",
