@@ -7,11 +7,11 @@ public final class ResidualCurrent {
   private ResidualCurrent() {}
 
   /**
-   * The trip current (A) for a nominal voltage (V): 30 mA at 230 V, 6 mA in the systems of 120 V,
-   * 208 V and 240 V. Sources: IEC 61008; UL 943.
+   * The trip current (A) for a nominal voltage (V): 6 mA in the systems of 120 V, 208 V and 240 V,
+   * elsewhere 30 mA. Sources: UL 943; IEC 61008.
    */
   public static double trip(double nominal) {
-    return nominal == 230 ? 0.030 : 0.006;
+    return nominal == 120 || nominal == 208 || nominal == 240 ? 0.006 : 0.030;
   }
 
   /**

@@ -7,6 +7,12 @@ package yett.calculation;
  * <p>All methods throw IllegalArgumentException if the nominal voltage is not positive.
  */
 public final class ServiceVoltage {
+  /**
+   * Where the nominal voltage is 100 V: 101 V, 6 V either way (Japan's Electricity Business Act, from
+   * memory).
+   */
+  public static final Range AT_100 = new Range(95, 107);
+
   private ServiceVoltage() {}
 
   /** ANSI C84.1 Range A, the ordinary case: ±5 %. Its table rounds 208 V to 197 to 218 V. */

@@ -87,11 +87,17 @@ public final class SiteValues {
   }
 
   /**
-   * Supply voltage (V) that the supplier should keep to at a nominal voltage: EN 50160 at 230 V,
-   * else ANSI C84.1.
+   * Supply voltage (V) that the supplier should keep to at a nominal voltage: ANSI C84.1 at 120 V,
+   * 208 V and 240 V, 95 V to 107 V at 100 V, and a tenth either way elsewhere, as EN 50160 has it at
+   * 230 V.
    */
   public static Range mains(double nominal) {
-    return nominal == 230 ? ServiceVoltage.en50160(nominal) : ServiceVoltage.rangeA(nominal);
+    if (nominal == 100) {
+      return ServiceVoltage.AT_100;
+    }
+    return List.of(120.0, 208.0, 240.0).contains(nominal)
+        ? ServiceVoltage.rangeA(nominal)
+        : ServiceVoltage.en50160(nominal);
   }
 
   /**
