@@ -8,8 +8,8 @@ package yett.calculation;
  */
 public final class ServiceVoltage {
   /**
-   * Where the nominal voltage is 100 V: 101 V, 6 V either way (Japan's Electricity Business Act, from
-   * memory).
+   * Where the nominal voltage is 100 V: 101 V, 6 V either way (Japan's Electricity Business Act,
+   * from memory).
    */
   public static final Range AT_100 = new Range(95, 107);
 

@@ -88,8 +88,8 @@ public final class SiteValues {
 
   /**
    * Supply voltage (V) that the supplier should keep to at a nominal voltage: ANSI C84.1 at 120 V,
-   * 208 V and 240 V, 95 V to 107 V at 100 V, and a tenth either way elsewhere, as EN 50160 has it at
-   * 230 V.
+   * 208 V and 240 V, 95 V to 107 V at 100 V, and a tenth either way elsewhere, as EN 50160 has it
+   * at 230 V.
    */
   public static Range mains(double nominal) {
     if (nominal == 100) {

@@ -101,9 +101,11 @@ class TrainerIT {
         .files()
         .forEach((name, text) -> write(own.resolve(name), text));
     Path supply = own.resolve("site/supply.yaml");
-    write(supply, Files.readString(supply).replace("{agm: ", "{lithium: lithium pack, agm: "));
+    write(
+        supply,
+        Files.readString(supply).replace("{agm: ", "{nickel: nickel-cadmium blocks, agm: "));
     assertThat(run("knowledge", "check", own.toString()).stdout())
-        .contains("No problem found", "The answer lithium of batteries is new");
+        .contains("No problem found", "The answer nickel of batteries is new");
   }
 
   private static void write(Path file, String text) {

@@ -254,6 +254,28 @@ class ExpectationRulesTest extends ShownByExamples {
         Rules.judge(site("usual-temperature", "-10 C")), "charging-voltage", 26.6, 12 * 2.55);
   }
 
+  /**
+   * ANSI C84.1: 5 % either way; EN 50160: a tenth; 101 V and 6 V either way in Japan, from memory.
+   */
+  @ParameterizedTest
+  @CsvSource({"100, 95, 107", "120, 114, 126", "127, 114.3, 139.7", "220, 198, 242"})
+  void mains_of_other_systems_has_other_limits(String nominal, double low, double high) {
+    assertRange(Rules.judge(site("supply-volts", nominal)), "mains-at-terminals", low, high);
+  }
+
+  /** Eight cells; 3.3 V at rest, 3.65 V at most, by data sheets, from memory. */
+  @ParameterizedTest
+  @CsvSource({
+    "battery-rest-voltage, 26.4, 27.6",
+    "battery-after-charge, 26.4, 27.6",
+    "charging-voltage, 27.2, 29.2",
+    "battery-running-voltage, 25, 27.6",
+    "battery-fall, 0, 0.6",
+  })
+  void a_lithium_pack_has_ranges_of_its_own(String check, double low, double high) {
+    assertRange(Rules.judge(site("batteries", "lithium")), check, low, high);
+  }
+
   @Test
   void flooded_batteries_rest_lower() {
     // 12.45 V a block at 75 % (usual trade chart, from memory)
