@@ -186,6 +186,9 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
             .params(expectedSeq + fresh.size(), id.toString(), expectedSeq)
             .update();
     if (moved == 0) {
+      if (expectedSeq > 0 && !ids().contains(id)) {
+        throw replaced(id, "is no longer in the casebook");
+      }
       var newer = eventsAfter(id, expectedSeq);
       if (!fresh.isEmpty() && newer.size() >= fresh.size() && newer.containsAll(stored)) {
         return stored;
@@ -248,15 +251,24 @@ record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
     if (!newer.isEmpty()) {
       return new CaseMovedOn(id, newer);
     }
-    return new CasebookException(
-        "Case "
-            + id
-            + " ends at event "
+    return replaced(
+        id,
+        "ends at event "
             + summary(id).lastSeq()
             + ", but event "
             + expectedSeq
-            + " was there before. Was an older copy of the casebook put in its place? Open the"
-            + " case again; cases verify tells more.");
+            + " was there before");
+  }
+
+  /** Says that somebody was at work on a casebook while an older one was put in its place. */
+  private static CasebookException replaced(CaseId id, String how) {
+    return new CasebookException(
+        "Case "
+            + id
+            + " "
+            + how
+            + ". Was an older copy of the casebook put in its place? What was typed last is not"
+            + " stored. Open the case again, or begin it anew; cases verify tells more.");
   }
 
   /** Stores the summary, unless there are events after the one that it describes. */

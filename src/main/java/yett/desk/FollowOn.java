@@ -14,7 +14,9 @@ import yett.interview.Forces;
 
 /**
  * Begins a search for a fault from an inspection. The new case starts with the readings and answers
- * of the inspection and with the gate as it was left. Dangers are asked about again.
+ * of the inspection and with the gate as it was left. Dangers are asked about again; and where
+ * somebody comes back for it, or another in their place, each set-up has to be confirmed at the
+ * gate.
  */
 public final class FollowOn {
   private final Desk desk;
@@ -48,6 +50,10 @@ public final class FollowOn {
       events.add(new Event.SiteTaken());
     }
     state.work().setUps().forEach(s -> events.add(new Event.SetUpEntered(s, "")));
+    Absence absence = Absence.since(inspection.moment().entries());
+    if (absence.isAnew(inspection.role(), desk.clock().instant())) {
+      events.add(new Event.Returned());
+    }
     for (Answered a : state.answers()) {
       if (isCarried(a)) {
         events.add(new Event.Answered(a.check(), a.answer(), Optional.of(taken(a, inspection))));

@@ -1,7 +1,5 @@
 package yett.interview;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -154,8 +152,6 @@ public final class Trends {
 
   /** A slope with two significant figures, which its uncertainty justifies. */
   private static String few(Measures measures, double value) {
-    double shown = measures.unit().fromCanonical(value) - measures.unit().fromCanonical(0);
-    double rounded = new BigDecimal(shown).round(new MathContext(2)).doubleValue();
-    return measures.show(measures.unit().toCanonical(rounded));
+    return measures.showChange(value, 2);
   }
 }

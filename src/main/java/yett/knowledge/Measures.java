@@ -182,6 +182,33 @@ public record Measures(
     return quantity.show(value, shown()) + (counted.isEmpty() ? "" : " " + of);
   }
 
+  /**
+   * A reading of which only the value is kept. It was typed in the units in which it has fewer
+   * digits; in others it is no more exact than computed, so 1.86 mm is not 0.07323 in.
+   */
+  public String showRead(double value) {
+    return digits(value, shown()) <= digits(value, other()) ? show(value) : showRounded(value);
+  }
+
+  /** The unit of somebody who uses the other system. */
+  private Unit other() {
+    return (units == Units.SI ? Units.US : Units.SI).of(unit);
+  }
+
+  private static int digits(double value, Unit unit) {
+    return new BigDecimal(unit.fromCanonical(value))
+        .round(MathContext.DECIMAL32)
+        .stripTrailingZeros()
+        .precision();
+  }
+
+  /** A computed difference of two values, with this many significant figures. */
+  public String showChange(double change, int figures) {
+    double inUnit = shown().fromCanonical(change) - shown().fromCanonical(0);
+    double rounded = new BigDecimal(inUnit).round(new MathContext(figures)).doubleValue();
+    return show(shown().toCanonical(rounded));
+  }
+
   private String singular() {
     return counted.replaceFirst("s$", "");
   }

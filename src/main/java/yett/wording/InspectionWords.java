@@ -152,7 +152,7 @@ public final class InspectionWords {
   }
 
   private String say(Measures measures, Event.Earlier earlier) {
-    return measures.show(earlier.value()) + " on " + DAY.format(earlier.at().atZone(zone));
+    return measures.showRead(earlier.value()) + " on " + DAY.format(earlier.at().atZone(zone));
   }
 
   /**

@@ -194,4 +194,15 @@ class CasebookTest {
         .isInstanceOf(CasebookException.class)
         .hasMessageContaining("ends at event 1, but event 5 was there before");
   }
+
+  /** The restored copy is from before the case was begun. */
+  @Test
+  void an_append_to_a_case_that_is_gone_says_so() {
+    casebook.newCase("q1", AT);
+
+    assertThatThrownBy(() -> casebook.append(new CaseId(2026, 9), 5, Writer.event("A. Moor", 6)))
+        .isInstanceOf(CasebookException.class)
+        .hasMessageContaining("2026-0009 is no longer in the casebook")
+        .hasMessageContainingAll("older copy", "What was typed last is not stored");
+  }
 }

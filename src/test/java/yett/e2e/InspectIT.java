@@ -46,6 +46,24 @@ class InspectIT {
   }
 
   @Test
+  void whoever_inspects_the_gate_again_is_offered_what_was_cut_off_and_looks_for_dangers_again() {
+    Path home = directory.resolve("again");
+    yett(home, "0\n\n2b\n\n", "inspect", "Net loft");
+    Pipe.Result left = yett(home, "", "inspect", "Net loft");
+    assertThat(left.stdout())
+        .contains("This gate has an unfinished inspection")
+        .containsPattern("0001, for service: 9 of \\d+ inspected, 1\\s+fail")
+        .containsPattern("by\\s+a\\s+technician,\\s+nothing\\s+in\\s+force");
+    Pipe.Result gone = yett(home, "1\n0\n", "inspect", "Net loft");
+    assertThat(gone.stdout())
+        .containsSubsequence("unfinished inspection", "Before anything else", "Along the track")
+        .doesNotContain("Looks: At the operator");
+    assertThat(yett(home, "", "cases").stdout()).doesNotContain("-0002");
+    Pipe.Result anew = yett(home, "0\n0\n\n", "inspect", "Net loft");
+    assertThat(anew.stdout()).containsPattern("-0002").contains("Looks: At the operator");
+  }
+
+  @Test
   void what_is_no_inspection_and_who_inspects_none_is_told() {
     Pipe.Result what = yett(directory, "", "inspect", "Net loft", "--for", "servise");
     assertThat(what.stderr()).contains("\"servise\" is not a kind of inspection", "service");

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,9 +35,10 @@ import yett.testing.Shipped;
 import yett.testing.Size;
 
 /**
- * Tests inspections in which the program is killed at random. Every answer after which it had asked
- * the next question must be stored once and complete, and after resuming only the rest may be
- * asked. Two kills in a normal run, forty in the long one.
+ * Tests inspections in which the program is killed at random, up to three times in each. Every
+ * answer after which it had asked the next question must be stored once and complete; whoever goes
+ * on is asked only for the rest and for the dangers; and in the end the sheet is that of an
+ * inspection in peace. Two inspections in a normal run, forty in the long one.
  */
 class KilledInspectionIT {
   private static final String GATE = "Net loft";
@@ -44,21 +46,26 @@ class KilledInspectionIT {
 
   @TempDir private static Path directory;
 
+  private static final int MOST_KILLS = 3;
+
   /**
-   * The events that are stored if nobody kills the program; the next field is how many characters
-   * it shows then.
+   * What is stored if nobody kills the program; the next fields are how many characters it shows
+   * then, and the sheet.
    */
   private static List<Event> whole;
 
   private static int shown;
 
+  private static String sheet;
+
   @BeforeAll
   static void inspectedInPeace() throws IOException {
     Path home = home("peace");
-    Pipe.Result all = InProcess.run(env(home), script(opened()), "inspect", GATE);
+    Pipe.Result all = InProcess.run(env(home), lines(opened()), "inspect", GATE);
     assertThat(all.exitCode()).as(all.stdout() + all.stderr()).isZero();
-    whole = events(home);
+    whole = made(stored(home));
     shown = all.stdout().length();
+    sheet = sheet(home);
     assertThat(CaseState.of(stored(home)).closed()).contains(Ending.INSPECTED);
   }
 
@@ -69,34 +76,58 @@ class KilledInspectionIT {
   @ParameterizedTest
   @MethodSource("seeds")
   void nothing_that_was_answered_is_lost(long seed) throws Exception {
+    Random random = new Random(seed);
     Path home = home("killed-" + seed);
-    String seen = killed(home, new Random(seed).nextInt(shown));
+    int kills = 1 + random.nextInt(MOST_KILLS);
+    for (int kill = 0; kill < kills; kill++) {
+      Way way = Way.of(stored(home), random);
+      String seen = killed(home, way, random.nextInt(shown));
 
-    List<Entry> left = stored(home);
-    assertThat(left.stream().map(Entry::event).map(KilledInspectionIT::words).toList())
-        .as("what is stored is what was entered, in its order")
-        .isEqualTo(whole.subList(0, left.size()).stream().map(KilledInspectionIT::words).toList());
-    long answered = left.stream().filter(e -> e.event() instanceof Event.Answered).count();
-    assertThat(answered).as("what the screen had moved on from").isGreaterThanOrEqualTo(told(seen));
-
-    if (left.isEmpty()) {
-      return; // killed before there was a case
+      List<Event> left = made(stored(home));
+      assertThat(left)
+          .as("what is stored is what was entered, in its order")
+          .isEqualTo(whole.subList(0, left.size()));
+      assertThat(left.stream().filter(Event.Answered.class::isInstance).count())
+          .as("what the screen had moved on from")
+          .isGreaterThanOrEqualTo(told(seen));
     }
-    String rest = script(left.size() == 1 ? opened() : left);
-    boolean inForce = !CaseState.of(left).work().setUps().isEmpty();
-    String asked = inForce ? "yes\n" : ""; // nobody went away
-    Pipe.Result resumed = InProcess.run(env(home), asked + rest, "resume", "1");
+    Way way = Way.of(stored(home), random);
+    Pipe.Result resumed = InProcess.run(env(home), way.script(), way.words());
     assertThat(resumed.exitCode()).as(resumed.stdout() + resumed.stderr()).isZero();
-    assertThat(events(home).stream().map(KilledInspectionIT::words).toList())
-        .as("resumed, it comes to the same")
-        .isEqualTo(whole.stream().map(KilledInspectionIT::words).toList());
+    assertThat(made(stored(home))).as("resumed, it comes to the same").isEqualTo(whole);
+    assertThat(sheet(home)).isEqualTo(sheet);
     Pipe.Result verified = InProcess.run(env(home), "", "cases", "verify");
     assertThat(verified.exitCode()).as(verified.stdout()).isZero();
   }
 
+  /**
+   * How somebody goes on at the gate.
+   *
+   * @param words the command
+   * @param script everything that is typed, to the end of the inspection
+   */
+  private record Way(String[] words, String script) {
+    static Way of(List<Entry> left, Random random) {
+      if (left.isEmpty()) { // killed before there was a case
+        return new Way(new String[] {"inspect", GATE}, lines(opened()));
+      }
+      boolean closed = CaseState.of(left).closed().isPresent();
+      boolean inForce = !CaseState.of(left).work().setUps().isEmpty();
+      String stays = inForce ? "yes\n" : ""; // nobody went away
+      List<Entry> all = left.size() == 1 ? opened() : left;
+      if (closed || random.nextBoolean()) {
+        return new Way(new String[] {"resume", "1"}, stays + lines(all));
+      }
+      List<Entry> looksAgain = new ArrayList<>(all);
+      looksAgain.add(
+          new Entry(all.size() + 1L, Instant.EPOCH, Role.TECHNICIAN, new Event.DangersAgain()));
+      return new Way(new String[] {"inspect", GATE}, "1\n" + stays + lines(looksAgain));
+    }
+  }
+
   /** Runs the program until it has shown this many characters, and kills it. */
-  private static String killed(Path home, int after) throws Exception {
-    ProcessBuilder builder = new ProcessBuilder(Programs.packaged("inspect", GATE));
+  private static String killed(Path home, Way way, int after) throws Exception {
+    ProcessBuilder builder = new ProcessBuilder(Programs.packaged(way.words()));
     builder.environment().clear();
     builder.environment().putAll(Programs.environment());
     builder.environment().putAll(env(home));
@@ -104,13 +135,19 @@ class KilledInspectionIT {
     Process process = builder.start();
     try (OutputStream in = process.getOutputStream();
         InputStream out = process.getInputStream()) {
-      in.write(script(opened()).getBytes(StandardCharsets.UTF_8));
+      in.write(way.script().getBytes(StandardCharsets.UTF_8));
       in.flush();
       byte[] seen = out.readNBytes(after);
       process.toHandle().descendants().forEach(ProcessHandle::destroyForcibly);
       process.destroyForcibly().waitFor();
       return new String(seen, StandardCharsets.UTF_8);
     }
+  }
+
+  private static String sheet(Path home) {
+    Pipe.Result sheet = InProcess.run(env(home), "", "record", "1");
+    assertThat(sheet.exitCode()).as(sheet.stderr()).isZero();
+    return sheet.stdout();
   }
 
   private static int told(String seen) {
@@ -122,7 +159,7 @@ class KilledInspectionIT {
     return most;
   }
 
-  private static String script(List<Entry> entries) {
+  private static String lines(List<Entry> entries) {
     return String.join("\n", OrdinaryGate.lines(entries)) + "\n";
   }
 
@@ -161,11 +198,13 @@ class KilledInspectionIT {
     }
   }
 
-  private static List<Event> events(Path home) {
-    return stored(home).stream().map(Entry::event).toList();
-  }
-
-  private static String words(Event event) {
-    return event.toString();
+  /** The events without the looks for dangers, which come again with everybody who comes back. */
+  private static List<Event> made(List<Entry> entries) {
+    return entries.stream()
+        .map(Entry::event)
+        .filter(e -> !(e instanceof Event.DangersAgain || e instanceof Event.Returned))
+        .filter(
+            e -> !(e instanceof Event.Answered a && Shipped.BASE.checks().get(a.check()).danger()))
+        .toList();
   }
 }

@@ -79,6 +79,23 @@ class InspectionTest {
     }
   }
 
+  /** An operator is looked at before it is opened: its earth, its release, what lives in it. */
+  @ParameterizedTest
+  @EnumSource
+  void what_can_be_seen_as_the_gate_stands_comes_before_any_set_up(InspectionKind kind) {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      inspect(interview, kind, Map.of());
+      List<Event> events = entries.stream().map(Entry::event).toList();
+      int entered =
+          events.indexOf(
+              events.stream().filter(Event.SetUpEntered.class::isInstance).findFirst().get());
+      assertThat(events.subList(0, entered))
+          .filteredOn(Event.Answered.class::isInstance)
+          .extracting(e -> ((Event.Answered) e).check())
+          .contains("breaker-position", "end-stop-look", "chain-looks");
+    }
+  }
+
   @Test
   void a_set_up_is_entered_once_each() {
     try (Interview interview = Shipped.QUICK.newInterview()) {

@@ -71,4 +71,22 @@ class MeasuresTest {
     Measures volts = new Measures(Quantity.VOLTAGE, Unit.VOLT, "", "meter-dc-volts", 0.1, 0, 60);
     assertThatThrownBy(() -> volts.parse("OL")).isInstanceOf(ReadingException.class);
   }
+
+  /** 1.86 mm is 0.07323 in, and 2 1/4 in is 57.15 mm; nobody measured either so exactly. */
+  @Test
+  void a_kept_value_has_no_more_digits_than_it_was_read_with() {
+    Measures tape = new Measures(Quantity.LENGTH, Unit.MILLIMETRE, "", "tape", 0, 0, 5000);
+    assertThat(tape.showRead(1.86)).isEqualTo("1.86 mm");
+    assertThat(tape.in(Units.US).showRead(1.86)).isEqualTo("0.0732 in");
+    assertThat(tape.showRead(57.15)).isEqualTo("57 mm");
+    assertThat(tape.in(Units.US).showRead(57.15)).isEqualTo("2.25 in");
+    assertThat(tape.in(Units.US).showRead(59)).isEqualTo("2.32 in");
+  }
+
+  @Test
+  void a_change_has_few_digits_in_the_units_of_whoever_reads_it() {
+    Measures tape = new Measures(Quantity.LENGTH, Unit.MILLIMETRE, "", "tape", 0, 0, 5000);
+    assertThat(tape.showChange(14, 2)).isEqualTo("14 mm");
+    assertThat(tape.in(Units.US).showChange(14, 2)).isEqualTo("0.55 in");
+  }
 }

@@ -14,7 +14,7 @@ import yett.interview.Verdict;
 
 /**
  * Offers to begin a case from an inspection that found something. The case starts with everything
- * that was found.
+ * that was found, and with the question whether the gate is still as the inspection left it.
  */
 record AfterInspection(Desk desk, Console console) {
   /** Offers the case if the inspection is closed and something failed. */
@@ -48,7 +48,7 @@ record AfterInspection(Desk desk, Console console) {
                 + " · "
                 + WhoAnswers.words(inspection.role())));
     try (OpenCase open = desk.open(id, inspection.role())) {
-      new Conversation(console, open, Map.of()).run();
+      new Conversation(console, open, Map.of()).comesBack().run();
     }
   }
 }

@@ -1,10 +1,10 @@
 package yett.command.diagnose;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Set;
 import yett.console.Block;
 import yett.console.SignalWord;
+import yett.desk.Absence;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Moment;
@@ -18,27 +18,30 @@ import yett.wording.Wording;
  * step: also where nothing is in force, because dangers come and go without anybody's doing.
  */
 record ComingBack(Sitting sitting, Questions questions) {
-  /**
-   * Longest absence after which somebody is asked whether they kept lock and key in sight. A
-   * judgement.
-   */
-  private static final Duration SHORT = Duration.ofMinutes(30);
+  /** The same where the dangers are asked about in any case. */
+  void askAndLookAgain() {
+    if (!ask()) {
+      sitting.record(new Event.DangersAgain());
+    }
+  }
 
-  void ask() {
+  /** Asks, and returns whether everything is gone through again. */
+  boolean ask() {
     Moment moment = sitting.moment();
     Set<String> inForce = moment.state().work().setUps();
-    Entry last = lastAnswer(moment);
-    boolean anew = last.by() != role() || isLong(last);
+    Absence absence = Absence.since(moment.entries());
+    Entry last = absence.last();
+    boolean anew = absence.isAnew(role(), sitting.open().now());
     boolean trusted = !moment.state().work().unseen().containsAll(inForce);
     if (trusted) {
       warn(inForce, last);
       anew = anew || !isHereStill();
     }
     if (!anew) {
-      return;
+      return false;
     }
     sitting.record(new Event.Returned());
-    if (last.by() != role()) {
+    if (absence.isOfAnother(role())) {
       sitting.say(
           Wording.capital(Wording.aPerson(last.by()))
               + " answered until now: look for each danger yourself.");
@@ -46,22 +49,11 @@ record ComingBack(Sitting sitting, Questions questions) {
     if (trusted) {
       sitting.say("Then go through it step by step and prove dead again, before anything else.");
     }
+    return true;
   }
 
   private Role role() {
     return sitting.open().role();
-  }
-
-  /** The last entry of whoever worked on the case, and not of a desk that arranged the visit. */
-  private static Entry lastAnswer(Moment moment) {
-    return moment.entries().stream()
-        .filter(e -> !(e.event() instanceof Event.Tended || e.event() instanceof Event.Unread))
-        .reduce((a, b) -> b)
-        .orElseThrow();
-  }
-
-  private boolean isLong(Entry last) {
-    return Duration.between(last.at(), sitting.open().now()).compareTo(SHORT) > 0;
   }
 
   private void warn(Set<String> inForce, Entry last) {

@@ -70,6 +70,12 @@ public final class Conversation {
     return this;
   }
 
+  /** The same, and the dangers are asked about although nobody went away. */
+  Conversation comesBackAndLooksAgain() {
+    first = back::askAndLookAgain;
+    return this;
+  }
+
   /** Runs until the case is closed or the person leaves. Every answer is stored at once. */
   public void run() {
     try {

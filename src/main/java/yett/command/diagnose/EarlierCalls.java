@@ -1,6 +1,5 @@
 package yett.command.diagnose;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -89,22 +88,12 @@ record EarlierCalls(Casebook casebook, Console console) {
     if (open.isEmpty()) {
       return Optional.empty();
     }
-    List<String> lines = new ArrayList<>();
-    open.forEach(c -> lines.add(line(c)));
-    console.show(
-        Block.heading(open.size() == 1 ? "This gate has an open case" : "This gate has open cases"),
-        Block.numbered(lines));
-    return Prompt.forWords(console)
-        .until(
-            "Number to go on with it; 0 if this is about something else> ",
-            line ->
-                line.equals("0")
-                    ? Prompt.Reading.of(Optional.<CaseId>empty())
-                    : Prompt.number(line, open.size())
-                        .map(n -> Prompt.Reading.of(Optional.of(open.get(n - 1).id())))
-                        .orElse(
-                            Prompt.Reading.again(
-                                "Type the number of the case, or 0 for a new one.")))
+    return GoOnWith.ask(
+            console,
+            open.size() == 1 ? "This gate has an open case" : "This gate has open cases",
+            open.stream().map(CaseSummary::id).toList(),
+            open.stream().map(this::line).toList(),
+            "Number to go on with it; 0 if this is about something else")
         .flatMap(id -> id);
   }
 

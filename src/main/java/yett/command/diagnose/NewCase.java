@@ -33,16 +33,17 @@ public final class NewCase {
    * @param words the name of the gate, if it was given in the command
    */
   public void begin(List<String> words, Role role) {
-    begin(words, role, Optional.empty());
+    gate(words, role).ifPresent(gate -> beginAt(gate, role));
   }
 
   /**
    * Begins a case at this gate. If the gate has open cases, a caller is first asked whether it is
    * about one of them.
    */
-  private void beginAt(String gate, Role role, Optional<InspectionKind> inspection) {
+  private void beginAt(String gate, Role role) {
     Optional<CaseId> open = role == Role.CALLER ? earlier().goOn(gate) : Optional.empty();
-    open.ifPresentOrElse(id -> goOn(id, gate, List.of()), () -> begin(gate, role, inspection));
+    open.ifPresentOrElse(
+        id -> goOn(id, gate, List.of()), () -> begin(gate, role, Optional.empty()));
   }
 
   private EarlierCalls earlier() {
@@ -63,17 +64,28 @@ public final class NewCase {
     }
   }
 
-  /** The same for an inspection. */
+  /**
+   * The same for an inspection. Whoever begins one at a gate where one was left is first asked
+   * whether to go on with that.
+   */
   void inspect(List<String> words, Role role, InspectionKind kind) {
-    begin(words, role, Optional.of(kind));
+    var left = new OpenInspections(desk.casebook(), desk.expertise(), console);
+    gate(words, role)
+        .ifPresent(
+            gate ->
+                left.goOn(gate)
+                    .ifPresent(
+                        chosen ->
+                            chosen.ifPresentOrElse(
+                                id -> new Resuming(desk, console).goOnInspecting(id, role),
+                                () -> begin(gate, role, Optional.of(kind)))));
   }
 
-  private void begin(List<String> words, Role role, Optional<InspectionKind> inspection) {
+  private Optional<String> gate(List<String> words, Role role) {
     desk.prepare();
     String typed = Normalizer.normalize(String.join(" ", words), Normalizer.Form.NFC);
-    new GateChoice(desk.casebook(), console, earlier())
-        .of(typed.strip().replaceAll("\\s+", " "), role)
-        .ifPresent(gate -> beginAt(gate, role, inspection));
+    return new GateChoice(desk.casebook(), console, earlier())
+        .of(typed.strip().replaceAll("\\s+", " "), role);
   }
 
   private void begin(String gate, Role role, Optional<InspectionKind> inspection) {

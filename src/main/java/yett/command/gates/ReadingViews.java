@@ -67,7 +67,7 @@ record ReadingViews(RuleBase base, int width) {
         .map(
             e ->
                 "Baseline: "
-                    + check.measures().orElseThrow().show(e.value())
+                    + check.measures().orElseThrow().showRead(e.value())
                     + " on "
                     + DAY.format(e.at().atZone(ZoneId.systemDefault())));
   }
@@ -90,7 +90,7 @@ record ReadingViews(RuleBase base, int width) {
             DoubleStream.of(ends).max().orElse(0),
             low,
             high);
-    List<String> shown = readings.stream().map(r -> measures.show(r.value())).toList();
+    List<String> shown = readings.stream().map(r -> measures.showRead(r.value())).toList();
     int longest = shown.stream().mapToInt(String::length).max().orElse(0);
     int columns = Math.min(LONGEST, width - TAKEN - longest);
     List<Block.Row> rows = new ArrayList<>();
@@ -113,7 +113,7 @@ record ReadingViews(RuleBase base, int width) {
             baseline.map(
                 b ->
                     Block.paragraph(
-                        b + "; last: " + measures.show(all.get(all.size() - 1).value()) + ".")),
+                        b + "; last: " + measures.showRead(all.get(all.size() - 1).value()) + ".")),
             Optional.of(all.size() - readings.size())
                 .filter(n -> n > 0)
                 .map(n -> Block.paragraph("Not shown: " + n + " earlier.")),

@@ -70,6 +70,7 @@ final class TechnicianPage {
   private void drawings(Markup page) {
     GateShape shape = findings.shape();
     Spots spots = findings.spots();
+    page.open("div", "class", "together"); // one numbering and one legend for both
     page.leaf("h2", "Where it was");
     page.open("div", "class", "drawing");
     new Elevation(shape, spots).draw(page);
@@ -84,6 +85,6 @@ final class TechnicianPage {
             + "; where operator, beams, loops and marker stand.",
         "class",
         "note");
-    page.close();
+    page.close().close();
   }
 }

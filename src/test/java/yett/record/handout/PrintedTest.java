@@ -72,6 +72,10 @@ class PrintedTest {
         assertThat(isBlank(image, 0, image.getHeight() - 40, image.getWidth(), 40))
             .as("lower edge")
             .isTrue();
+        int filled = image.getHeight() / 3;
+        assertThat(isBlank(image, 0, filled, image.getWidth(), image.getHeight() - filled - 200))
+            .as("page %s is nearly empty", page + 1)
+            .isFalse();
       }
     }
   }
