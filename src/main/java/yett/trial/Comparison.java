@@ -79,6 +79,14 @@ public record Comparison(
     void step();
 
     /**
+     * After each quick look.
+     *
+     * @param touched how many of the cases seen so far will be replayed
+     * @param left how many are still to be looked at
+     */
+    default void looked(int touched, int left) {}
+
+    /**
      * After each replayed case.
      *
      * @param soFar works out what the cases that have been replayed show
@@ -127,6 +135,12 @@ public record Comparison(
             course.step();
             course.step();
           }
+          int touched =
+              (int)
+                  seen.values().stream()
+                      .filter(s -> s.verdict() == Screen.Verdict.TO_REPLAY)
+                      .count();
+          course.looked(touched, looks.size() - seen.size());
         });
   }
 

@@ -17,6 +17,9 @@ import yett.trial.Difference.Turn;
 final class FirstResult implements Comparison.Course, AutoCloseable {
   private static final Duration WAIT = Duration.ofMinutes(1);
 
+  /** Fewer cases say too little. */
+  private static final int LEAST = 8;
+
   private final Console console;
   private final StandardStreams output;
   private final boolean kept;
@@ -24,6 +27,7 @@ final class FirstResult implements Comparison.Course, AutoCloseable {
   private Progress progress;
   private int replayed;
   private boolean told;
+  private boolean toldOfLooks;
 
   /**
    * @param kept whether the comparison can go on after it was broken off
@@ -41,9 +45,27 @@ final class FirstResult implements Comparison.Course, AutoCloseable {
   }
 
   @Override
+  public void looked(int touched, int left) {
+    if (toldOfLooks || left == 0 || !waited()) {
+      return;
+    }
+    toldOfLooks = true;
+    output.tell(
+        "Still looking which cases the change touches: "
+            + touched
+            + " so far, "
+            + left
+            + " to be looked at. They are replayed after that.");
+  }
+
+  private boolean waited() {
+    return System.nanoTime() - begun >= WAIT.toNanos();
+  }
+
+  @Override
   public void replayed(Supplier<Comparison> soFar, int open) {
     replayed++;
-    if (told || open == 0 || System.nanoTime() - begun < WAIT.toNanos()) {
+    if (told || open == 0 || replayed < LEAST || !waited()) {
       return;
     }
     told = true;
