@@ -43,8 +43,10 @@ public final class Belief {
    */
   private final List<List<Observation>> seen;
 
-  /** Worked out at first use, because it is often asked for. */
+  /** Worked out at first use, because they are often asked for. */
   private volatile double[] atCallOut;
+
+  private volatile double[] remaining;
 
   private volatile Map<String, List<List<Observation>>> bySubject;
   private volatile Shares untouched;
@@ -87,6 +89,12 @@ public final class Belief {
    */
   public static Belief atReport(CausalModel model) {
     return atReport(model, NEGLECT_AT_MOST, MOST_HYPOTHESES);
+  }
+
+  /** The same, for whoever lists the beliefs of many gates. */
+  static Belief atReport(CausalModel model, Likely likely) {
+    return start(
+        model, Enumeration.mostProbable(model, NEGLECT_AT_MOST, MOST_HYPOTHESES, likely), true);
   }
 
   /**
@@ -369,7 +377,15 @@ public final class Belief {
 
   /** Chance that each cause is present now, in the model's order. */
   public double[] remaining() {
-    return current == initial ? atCallOut() : marginals.of(together(current));
+    if (current == initial) {
+      return atCallOut();
+    }
+    double[] known = remaining;
+    if (known == null) { // worked out twice at the worst
+      known = marginals.of(together(current));
+      remaining = known;
+    }
+    return known.clone();
   }
 
   /** The total weight of each set of the lattice. */

@@ -96,25 +96,93 @@ final class Enumeration {
    * @param most about how many sets may be listed; their subsets are listed in any case
    */
   static Lattice mostProbable(CausalModel model, double leftOut, int most) {
-    double nothing = model.nothing();
-    double goal = leftOut > 0 ? (1 - leftOut) * (1 - nothing) / nothing : Double.POSITIVE_INFINITY;
-    return Lattice.closing(model.size(), new Enumeration(model, most).list(goal));
+    return mostProbable(model, leftOut, most, new Likely());
   }
 
-  /** The most probable sets that together reach a chance. */
-  private List<int[]> list(double goal) {
-    double before;
-    limit = rise.length == 0 ? 0 : rise[0] * slack;
-    do {
-      before = limit;
-      limit = limit < Double.MIN_NORMAL ? 0 : limit * STEP;
-      listAll();
-    } while (!tooMany && sum < goal && listed < most && limit > 0);
-    if (tooMany) {
-      limit = before;
-      listAll();
+  /**
+   * The same, beginning where the listing for another gate ended. The result does not depend on it.
+   */
+  static Lattice mostProbable(CausalModel model, double leftOut, int most, Likely likely) {
+    double nothing = model.nothing();
+    double goal = leftOut > 0 ? (1 - leftOut) * (1 - nothing) / nothing : Double.POSITIVE_INFINITY;
+    Enumeration all = new Enumeration(model, most);
+    int lowered = all.list(goal, Math.max(1, likely.lowered()));
+    likely.lowered(lowered);
+    return Lattice.closing(model.size(), all.cut(goal));
+  }
+
+  /**
+   * Lists the most probable sets that together reach a chance, or as many as there may be: those
+   * above the first limit that is low enough. If there are too many above that one, the limit
+   * before it is taken.
+   *
+   * @param from how often the limit has been lowered where the search for it begins
+   * @return how often it was lowered
+   */
+  private int list(double goal, int from) {
+    int lowered = from;
+    boolean tooManyBelow = false;
+    listAll(lowered);
+    while (tooMany || !tooManyBelow && !enough(goal)) {
+      tooManyBelow |= tooMany;
+      lowered += tooMany ? -1 : 1;
+      listAll(lowered);
     }
-    return cut(goal);
+    while (lowered > 1 && enough(goal) && isEnoughAbove(limit(lowered - 1), goal)) {
+      keepAbove(limit(--lowered));
+    }
+    return lowered;
+  }
+
+  /** Whether the listed sets above a higher limit would have been enough. */
+  private boolean isEnoughAbove(double higher, double goal) {
+    int count = 0;
+    double total = 0;
+    for (int i = 0; i < listed; i++) {
+      if (chances[i] >= higher) {
+        count++;
+        total += chances[i];
+      }
+    }
+    return total >= goal || count >= most;
+  }
+
+  /** Takes out the listed sets below a higher limit; what is left is as if listed with it. */
+  private void keepAbove(double higher) {
+    int kept = 0;
+    int end = 0;
+    int start = 0;
+    sum = 0;
+    for (int i = 0; i < listed; i++) {
+      int next = ends[i];
+      if (chances[i] >= higher) {
+        System.arraycopy(causes, start, causes, end, next - start);
+        end += next - start;
+        ends[kept] = end;
+        chances[kept++] = chances[i];
+        sum += chances[i];
+      }
+      start = next;
+    }
+    listed = kept;
+    limit = higher;
+  }
+
+  private boolean enough(double goal) {
+    return sum >= goal || listed >= most || !(limit > 0);
+  }
+
+  private double limit(int lowered) {
+    double lower = rise.length == 0 ? 0 : rise[0] * slack;
+    for (int i = 0; i < lowered; i++) {
+      lower = lower < Double.MIN_NORMAL ? 0 : lower * STEP;
+    }
+    return lower;
+  }
+
+  private void listAll(int lowered) {
+    limit = limit(lowered);
+    listAll();
   }
 
   /** Lists all sets above the limit. */

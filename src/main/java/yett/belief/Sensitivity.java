@@ -2,6 +2,7 @@ package yett.belief;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,35 @@ public final class Sensitivity {
 
   /** Derivatives of the log-odds of a cause, by number; those without influence are left out. */
   public Map<Entry, Double> ofLogOdds(String cause) {
+    return along(List.of(logOdds(cause))).get(0);
+  }
+
+  /** Derivatives of the log of the ratio of two causes' probabilities, by number. */
+  public Map<Entry, Double> ofRatio(String cause, String other) {
+    return along(List.of(ratio(cause, other))).get(0);
+  }
+
+  /**
+   * The same for several causes and one ratio at once, in little more time than for one.
+   *
+   * @param ratio two causes
+   */
+  public All of(Collection<String> causes, List<String> ratio) {
+    List<double[]> contrasts = new ArrayList<>();
+    causes.forEach(cause -> contrasts.add(logOdds(cause)));
+    contrasts.add(ratio(ratio.get(0), ratio.get(1)));
+    List<Map<Entry, Double>> all = along(contrasts);
+    return new All(all.subList(0, causes.size()), all.get(causes.size()));
+  }
+
+  /**
+   * Derivatives of several log-odds and of a log of a ratio.
+   *
+   * @param ofLogOdds in the order of the causes
+   */
+  public record All(List<Map<Entry, Double>> ofLogOdds, Map<Entry, Double> ofRatio) {}
+
+  private double[] logOdds(String cause) {
     int c = model.indexOf(cause);
     double[] contrast = new double[sets.length];
     double[] chances = {0, 0};
@@ -57,15 +87,14 @@ public final class Sensitivity {
     for (int i = 0; i < sets.length; i++) {
       contrast[i] = weights[i] / chances[has(i, c)] * (has(i, c) == 1 ? 1 : -1);
     }
-    return along(contrast);
+    return contrast;
   }
 
-  /** Derivatives of the log of the ratio of two causes' probabilities, by number. */
-  public Map<Entry, Double> ofRatio(String cause, String other) {
+  private double[] ratio(String cause, String other) {
     double[] contrast = new double[sets.length];
     add(contrast, model.indexOf(cause), 1);
     add(contrast, model.indexOf(other), -1);
-    return along(contrast);
+    return contrast;
   }
 
   private void add(double[] contrast, int cause, int sign) {
@@ -79,26 +108,65 @@ public final class Sensitivity {
   }
 
   private int has(int set, int cause) {
-    return Arrays.stream(sets[set]).anyMatch(c -> model.told(c) == cause) ? 1 : 0;
+    for (int c : sets[set]) {
+      if (model.told(c) == cause) {
+        return 1;
+      }
+    }
+    return 0;
   }
 
-  private Map<Entry, Double> along(double[] contrast) {
-    Map<Entry, Double> derivatives = new LinkedHashMap<>();
+  private List<Map<Entry, Double>> along(List<double[]> contrasts) {
+    List<Map<Entry, Double>> derivatives = new ArrayList<>();
+    contrasts.forEach(c -> derivatives.add(new LinkedHashMap<>()));
     groups.forEach(
         (original, observations) -> {
           SharedAnswers answers = new SharedAnswers(model, original, observations);
-          for (int i = 0; i < sets.length; i++) {
-            if (contrast[i] != 0) {
-              double weight = contrast[i];
-              answers.derivatives(
-                  sets[i],
-                  (check, cause, outcome, slope) ->
-                      derivatives.merge(
-                          new Entry(check, cause, outcome), weight * slope, Double::sum));
-            }
-          }
+          alike(answers, contrasts)
+              .forEach(
+                  (set, weights) ->
+                      answers.derivatives(
+                          set.causes(),
+                          (check, cause, outcome, slope) -> {
+                            Entry entry = new Entry(check, cause, outcome);
+                            for (int k = 0; k < weights.length; k++) {
+                              if (weights[k] != 0) {
+                                derivatives.get(k).merge(entry, weights[k] * slope, Double::sum);
+                              }
+                            }
+                          }));
         });
-    derivatives.values().removeIf(d -> Math.abs(d) < 1e-12);
+    derivatives.forEach(d -> d.values().removeIf(slope -> Math.abs(slope) < 1e-12));
     return derivatives;
+  }
+
+  /**
+   * The weights of sets with the same causes among those that show on some answers, added up. Most
+   * causes show on few checks, so thousands of sets come down to some dozens.
+   */
+  private Map<Some, double[]> alike(SharedAnswers answers, List<double[]> contrasts) {
+    Map<Some, double[]> alike = new LinkedHashMap<>();
+    for (int i = 0; i < sets.length; i++) {
+      double[] weights =
+          alike.computeIfAbsent(
+              new Some(answers.showing(sets[i])), s -> new double[contrasts.size()]);
+      for (int k = 0; k < weights.length; k++) {
+        weights[k] += contrasts.get(k)[i];
+      }
+    }
+    return alike;
+  }
+
+  /** Causes, ascending; equal by content. */
+  private record Some(int[] causes) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Some some && Arrays.equals(causes, some.causes);
+    }
+
+    @Override
+    public int hashCode() {
+      return Arrays.hashCode(causes);
+    }
   }
 }

@@ -14,6 +14,30 @@ record SharedAnswers(CausalModel model, String original, List<Observation> obser
     void take(String check, String cause, int outcome, double slope);
   }
 
+  /** Those causes of a set that have a row on one of the checks. */
+  int[] showing(int[] set) {
+    int count = 0;
+    int[] showing = new int[set.length];
+    for (int cause : set) {
+      if (shows(cause)) {
+        showing[count++] = cause;
+      }
+    }
+    return count == set.length ? set : Arrays.copyOf(showing, count);
+  }
+
+  private boolean shows(int cause) {
+    if (model.table(original).cumulative(cause) != null) {
+      return true;
+    }
+    for (Observation observation : observations) {
+      if (model.table(observation.check()).cumulative(cause) != null) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   void derivatives(int[] set, Slopes slopes) {
     CheckTable table = model.table(original);
     double[] chances = table.outcomeChances(set);

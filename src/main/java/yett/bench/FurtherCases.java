@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import yett.interview.Site;
 import yett.interview.SiteFacts;
 import yett.knowledge.Repair;
@@ -71,6 +72,16 @@ final class FurtherCases {
       cards.append("---\n").append(notIt(answers, first, other.strip(), base));
     }
     return cards.toString();
+  }
+
+  /** The checks whose answers the author named for the case with a rare sign. */
+  static Set<String> odd(Map<String, String> answers, RuleBase base) {
+    return parts(answers.getOrDefault(ODD, ""), base).keySet();
+  }
+
+  /** The same for the case with another cause. */
+  static Set<String> notIt(Map<String, String> answers, RuleBase base) {
+    return parts(answers.getOrDefault(NOT_IT_SHOWS, ""), base).keySet();
   }
 
   private static Map<String, String> parts(String text, RuleBase base) {

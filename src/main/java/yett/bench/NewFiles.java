@@ -6,12 +6,17 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import yett.files.WholeFile;
+import yett.interview.Expertise;
 import yett.knowledge.Check;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
@@ -81,6 +86,55 @@ public final class NewFiles {
         .filter(p -> p.file().startsWith(laid.prefix()) && !p.kind().equals(NO_CAUSE))
         .filter(p -> fresh.containsKey(p.file().substring(laid.prefix().length())))
         .toList();
+  }
+
+  /**
+   * The new files with cases that hang together; see {@link Coherent}.
+   *
+   * @param rules makes a rule base ready; empty if its rules may not run here
+   */
+  public SortedMap<String, String> coherent(
+      SortedMap<String, String> fresh,
+      Map<String, String> answers,
+      Function<RuleBase, Optional<Expertise>> rules) {
+    if (fresh.keySet().stream().noneMatch(f -> f.endsWith(".case.yaml"))) {
+      return fresh;
+    }
+    SortedMap<String, String> after = new TreeMap<>(own);
+    after.putAll(fresh);
+    Optional<Expertise> expertise = rules.apply(checker.check(laid.with(after)).base());
+    Map<String, Set<String>> named = authored(answers);
+    SortedMap<String, String> coherent = new TreeMap<>(fresh);
+    expertise.ifPresent(
+        ready ->
+            coherent.replaceAll(
+                (file, text) ->
+                    file.endsWith(".case.yaml") ? Coherent.of(ready, text, named) : text));
+    return coherent;
+  }
+
+  /** By case, the checks whose answers its author named. */
+  private Map<String, Set<String>> authored(Map<String, String> answers) {
+    String id = answers.getOrDefault("id", "");
+    Set<String> marks =
+        base.checks().keySet().stream()
+            .filter(c -> !answers.getOrDefault(c, "").isBlank())
+            .collect(Collectors.toSet());
+    Set<String> oddly = new HashSet<>(FurtherCases.odd(answers, base));
+    oddly.addAll(marks);
+    Set<String> written =
+        Lists.shown(answers.getOrDefault("answers", ""), base.checks().keySet()).stream()
+            .map(part -> part.split("[\\s:]+", 2)[0])
+            .collect(Collectors.toSet());
+    return Map.of(
+        id,
+        written,
+        id + "-first-met",
+        marks,
+        id + "-oddly-met",
+        oddly,
+        id + "-looked-so",
+        FurtherCases.notIt(answers, base));
   }
 
   /** Advice on new cards, in sentences. */

@@ -2,6 +2,7 @@ package yett.command;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import yett.command.common.Prompt;
 import yett.console.Console;
@@ -9,7 +10,11 @@ import yett.desk.Consent;
 import yett.desk.UntrustedRules;
 
 /** Asks the person at the terminal for consent. In a pipe it asks nobody and refuses. */
-record ConsentAtConsole(Supplier<Console> console) implements Consent {
+record ConsentAtConsole(Supplier<Console> console, AtomicBoolean waited) implements Consent {
+  ConsentAtConsole(Supplier<Console> console) {
+    this(console, new AtomicBoolean());
+  }
+
   @Override
   public boolean toRun(Collection<String> files) {
     return given(
@@ -29,7 +34,8 @@ record ConsentAtConsole(Supplier<Console> console) implements Consent {
 
   @Override
   public void waits() {
-    if (console.get().interactive()) {
+    boolean first = !waited.getAndSet(true); // two rule bases may be prepared for one command
+    if (first && console.get().interactive()) {
       console.get().say("Preparing the rules. This takes some seconds, the first time only.");
     }
   }

@@ -15,6 +15,7 @@ import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
 import yett.command.diagnose.Ears;
 import yett.console.Block;
+import yett.console.StandardStreams;
 
 /** Runs the command of the command line, or prompts for commands until the person leaves. */
 public final class Shell {
@@ -77,9 +78,11 @@ public final class Shell {
     }
     boolean well = failures.last() == Sysexits.OK;
     if (well && place.output().lost()) {
-      place
-          .output()
-          .tell("Not all output could be written: the disk is full, or nothing is reading it.");
+      if (!StandardStreams.feedsProgram()) {
+        place
+            .output()
+            .tell("Not all output could be written: the disk is full, or nothing is reading it.");
+      }
       return Sysexits.IO.code();
     }
     return failures.last().code();

@@ -1,7 +1,10 @@
 package yett.console;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.IntSupplier;
 import java.util.stream.Collectors;
@@ -12,6 +15,11 @@ import java.util.stream.Stream;
  * cards, files or callers is cleaned here, so that it cannot control a terminal.
  */
 public final class StandardStreams {
+  /** The bits of a Unix file mode that tell a pipe. */
+  private static final int FILE_TYPE = 0170000;
+
+  private static final int PIPE = 0010000;
+
   private static PrintStream ownOut;
   private static PrintStream ownErr;
 
@@ -93,6 +101,20 @@ public final class StandardStreams {
   /** Whether some standard output was lost because of a full disk or a closed pipe. */
   public boolean lost() {
     return out.checkError();
+  }
+
+  /**
+   * Whether standard output goes to another program. If some of it was lost then, that program has
+   * read what it wanted, as {@code head} does. Asked of the system, because the message of a write
+   * that failed is in the language of the computer.
+   */
+  public static boolean feedsProgram() {
+    try {
+      int mode = (int) Files.getAttribute(Path.of("/dev/stdout"), "unix:mode");
+      return (mode & FILE_TYPE) == PIPE;
+    } catch (IOException | UnsupportedOperationException | IllegalArgumentException e) {
+      return false; // not a Unix
+    }
   }
 
   private static String cleaned(String text) {

@@ -35,13 +35,26 @@ final class BeliefFold {
   /**
    * The state after a deed.
    *
+   * @param belief null where it was let go
    * @param known position of the last standing before which something was repaired or tried.
    *     Answers after it are searched together for a conflict.
    * @param bits conflict among those answers
    * @param found the latest set of answers found to conflict
    */
   private record Standing(
-      Belief belief, double[] chances, int known, double bits, Optional<Conflict> found) {}
+      Belief belief, double[] chances, int known, double bits, Optional<Conflict> found) {
+    Standing withoutBelief() {
+      return new Standing(null, chances, known, bits, found);
+    }
+  }
+
+  /**
+   * How many of the latest beliefs are held where no conflicts are looked for. A belief is half a
+   * megabyte and more, and in a replay nobody goes back: holding all of them, a quarter of the
+   * processor's time went into moving them about in memory. One that is needed after all is worked
+   * out again.
+   */
+  private static final int HELD = 3;
 
   /** A conflict is searched for when an answer adds at least this many bits to it. */
   private static final double WORSE_BY = 1;
@@ -85,15 +98,26 @@ final class BeliefFold {
         && wanted.get(same).equals(deeds.get(same))) {
       same++;
     }
+    while (standings.get(same).belief() == null) {
+      same--;
+    }
     truncate(deeds, same);
     truncate(standings, same + 1);
     for (Deed deed : wanted.subList(same, wanted.size())) {
       Standing next = after(standings.get(standings.size() - 1), deed);
       deeds.add(deed);
       standings.add(next);
+      letGo(standings.size() - 1 - HELD);
     }
     Standing last = standings.get(standings.size() - 1);
     return new Result(last.belief(), trail(), last.found().filter(c -> !explained(c, last)));
+  }
+
+  /** Lets go of a belief, except of the first. */
+  private void letGo(int standing) {
+    if (!conflicts && standing > 0) {
+      standings.set(standing, standings.get(standing).withoutBelief());
+    }
   }
 
   /**

@@ -6,6 +6,7 @@ import yett.belief.Belief;
 import yett.belief.CausalModel;
 import yett.belief.GateModels;
 import yett.belief.LastFew;
+import yett.belief.Likely;
 
 /**
  * The belief about a reported gate before any answer, for the odds that the rules give for its
@@ -21,7 +22,7 @@ final class Outset {
   private final LastFew<Map<String, Double>, Belief> beliefs = new LastFew<>(KEPT);
 
   Outset(GateModels models) {
-    this(models, Belief::atReport);
+    this(models, new Likely()::atReport);
   }
 
   private Outset(GateModels models, Function<CausalModel, Belief> listed) {

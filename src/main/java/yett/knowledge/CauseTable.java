@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A table of causes against complaints, looks and effects for a spreadsheet. It holds what is
@@ -72,8 +74,30 @@ public final class CauseTable {
    * effects.
    */
   boolean own(Cause cause, Check check) {
+    return own(base, cause, check);
+  }
+
+  /**
+   * Whether a card of an add-on says something of a cause: its own card, or a check with a row of
+   * it. Only these lines can be changed in the folder of the add-on.
+   */
+  public static boolean isOf(AddOn addOn, Cause cause, RuleBase base) {
+    Set<String> cards =
+        Stream.concat(addOn.adds().stream(), addOn.replaces().stream())
+            .map(card -> card.substring(card.indexOf(' ') + 1))
+            .collect(Collectors.toSet());
+    return cards.contains(cause.id())
+        || base.checks().values().stream()
+            .anyMatch(c -> cards.contains(c.id()) && own(base, cause, c));
+  }
+
+  private static boolean own(RuleBase base, Cause cause, Check check) {
     return check.likelihood().containsKey(cause.id())
         && base.effectRows().behind(cause, check).isEmpty();
+  }
+
+  public boolean isEmpty() {
+    return causes.isEmpty();
   }
 
   Map<String, Column> columns() {

@@ -43,7 +43,13 @@ final class RepairOrder {
   private final double[] alone;
   private final double[][] stays;
   private final boolean[] touched;
-  private final boolean[] removable;
+
+  /** Causes as bits, so that a hypothesis is looked through in one or two steps. */
+  private final long[][] hypothesisBits;
+
+  private final long[][] removedBits;
+  private final long[] touchedBits;
+  private final long[] removableBits;
   private final double[] fails;
   private final double[] failing;
   private final double[] gone;
@@ -109,11 +115,37 @@ final class RepairOrder {
     alone = new double[scene.causes()];
     stays = new double[scene.causes()][1 << this.limit];
     touched = new boolean[scene.causes()];
-    removable = new boolean[scene.causes()];
+    hypothesisBits = bits(scene.hypotheses());
+    removedBits = bits(removed);
+    touchedBits = new long[words()];
+    removableBits = new long[words()];
     fails = new double[this.limit];
     failing = new double[1 << this.limit];
     gone = new double[1 << this.limit];
     due = new double[1 << this.limit];
+  }
+
+  private int words() {
+    return scene.causes() / Long.SIZE + 1;
+  }
+
+  private long[][] bits(int[][] sets) {
+    long[][] bits = new long[sets.length][words()];
+    for (int i = 0; i < sets.length; i++) {
+      for (int c : sets[i]) {
+        bits[i][c / Long.SIZE] |= 1L << c;
+      }
+    }
+    return bits;
+  }
+
+  private static boolean within(long[] set, long[] all) {
+    for (int w = 0; w < set.length; w++) {
+      if ((set[w] & ~all[w]) != 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**
@@ -174,8 +206,10 @@ final class RepairOrder {
   private void choose(double[] weights, boolean[] tried) {
     Arrays.fill(marginals, 0);
     for (int h = 0; h < weights.length; h++) {
-      for (int c : scene.hypotheses()[h]) {
-        marginals[c] += weights[h];
+      if (weights[h] > 0) {
+        for (int c : scene.hypotheses()[h]) {
+          marginals[c] += weights[h];
+        }
       }
     }
     size = 0;
@@ -233,9 +267,9 @@ final class RepairOrder {
       }
       if (causes.length == 0) {
         nothing += weight;
-      } else if (!curable(causes)) {
+      } else if (!within(hypothesisBits[h], touchedBits)) {
         always += weight;
-        others += !all && mendable[h] && curableByOthers(causes) ? weight : 0;
+        others += !all && mendable[h] && within(hypothesisBits[h], removableBits) ? weight : 0;
       } else if (causes.length == 1) {
         alone[causes[0]] += weight;
       } else {
@@ -259,7 +293,9 @@ final class RepairOrder {
 
   private void stays(int subsets) {
     Arrays.fill(touched, false);
+    Arrays.fill(touchedBits, 0);
     for (int i = 0; i < size; i++) {
+      add(removedBits[chosen[i]], touchedBits);
       int[] causes = removed[chosen[i]];
       for (int k = 0; k < causes.length; k++) {
         double[] row = stays[causes[k]];
@@ -275,32 +311,20 @@ final class RepairOrder {
     }
   }
 
-  private boolean curable(int[] causes) {
-    for (int c : causes) {
-      if (!touched[c]) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** Marks the causes that some repair can still remove, whether it is among the chosen or not. */
   private void removable(boolean[] tried) {
-    System.arraycopy(touched, 0, removable, 0, touched.length);
-    for (int r = 0; r < removed.length; r++) {
-      for (int k = 0; !tried[r] && k < removed[r].length; k++) {
-        removable[removed[r][k]] = true;
+    System.arraycopy(touchedBits, 0, removableBits, 0, touchedBits.length);
+    for (int r = 0; r < removedBits.length; r++) {
+      if (!tried[r]) {
+        add(removedBits[r], removableBits);
       }
     }
   }
 
-  private boolean curableByOthers(int[] causes) {
-    for (int c : causes) {
-      if (!removable[c]) {
-        return false;
-      }
+  private static void add(long[] some, long[] to) {
+    for (int w = 0; w < to.length; w++) {
+      to[w] |= some[w];
     }
-    return true;
   }
 
   /**

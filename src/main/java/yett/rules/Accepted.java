@@ -2,6 +2,7 @@ package yett.rules;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -23,6 +24,11 @@ public record Accepted(Set<String> words, List<Span> spans) {
     private boolean meets(Span other) {
       return Math.max(from, other.from) < Math.min(below, other.below);
     }
+  }
+
+  /** One of the words; empty if only readings are accepted. */
+  public Optional<String> example() {
+    return words.stream().sorted().findFirst();
   }
 
   boolean admits(String word, double reading) {

@@ -37,6 +37,14 @@ public final class DecisionTables {
     return rows(base, new ArrayList<>()).stream().map(TableRow::row).toList();
   }
 
+  /** The rows of one file without problems. */
+  public static List<Row> rowsOf(RuleBase base, String file) {
+    return rows(base, new ArrayList<>()).stream()
+        .filter(row -> row.file().equals(file))
+        .map(TableRow::row)
+        .toList();
+  }
+
   /**
    * The rows of all tables, without those that an add-on has switched off.
    *

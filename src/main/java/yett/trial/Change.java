@@ -60,12 +60,19 @@ final class Change {
   }
 
   /**
-   * Whether all differences are in cards that belief and plan use, and none in rules, set-ups or
-   * stops.
+   * Whether all differences are in cards that belief and plan use, and none in tables, rules,
+   * set-ups or stops.
    */
   boolean inCardsOnly() {
+    return before.tables().equals(now.tables()) && inCardsAndTablesOnly();
+  }
+
+  /**
+   * The same, or in tables: what their rows conclude shows in what a case tells of its gate and its
+   * answers. A rule may also wait for a repair or a set-up, which no case tells.
+   */
+  boolean inCardsAndTablesOnly() {
     return before.rules().equals(now.rules())
-        && before.tables().equals(now.tables())
         && before.setUps().equals(now.setUps())
         && before.stops().equals(now.stops())
         && before.cautions().keySet().equals(now.cautions().keySet())
@@ -76,6 +83,14 @@ final class Change {
   private static boolean alikeInBoth(Map<String, ?> a, Map<String, ?> b) {
     return a.entrySet().stream()
         .allMatch(e -> !b.containsKey(e.getKey()) || e.getValue().equals(b.get(e.getKey())));
+  }
+
+  /** Whether both rule bases know a card. */
+  boolean isInBoth(String card) {
+    return Stream.<Map<String, ?>>of(before.causes(), before.checks(), before.repairs())
+            .anyMatch(cards -> cards.containsKey(card))
+        && Stream.<Map<String, ?>>of(now.causes(), now.checks(), now.repairs())
+            .anyMatch(cards -> cards.containsKey(card));
   }
 
   boolean touches(String cause) {

@@ -11,14 +11,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.BiPredicate;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import yett.interview.Expertise;
 import yett.replay.InOrder;
 import yett.replay.RecordedCase;
 import yett.replay.Score;
 import yett.trial.Account.Key;
+import yett.trial.Trial.Tried;
 
 /**
  * Compares what two rule bases ask and conclude on the same cases.
@@ -72,103 +73,108 @@ public record Comparison(
         .toList();
   }
 
+  /** Follows a comparison while it is made; called on the thread that began it. */
+  public interface Course {
+    /** After each run, twice for a case of both. */
+    void step();
+
+    /**
+     * After each quick look.
+     *
+     * @param touched how many of the cases seen so far will be replayed
+     * @param left how many are still to be looked at
+     */
+    default void looked(int touched, int left) {}
+
+    /**
+     * After each replayed case.
+     *
+     * @param soFar works out what the cases that have been replayed show
+     * @param open how many have not
+     */
+    default void replayed(Supplier<Comparison> soFar, int open) {}
+  }
+
   /** Compares by replaying all cases. */
-  public static Comparison of(Side first, Side second, Runnable progress) {
-    return replayed(first, second, KeptRuns.NONE, progress, Map.of());
+  public static Comparison of(Side first, Side second, Course course) {
+    return new Pairs(first, second, KeptRuns.NONE, Map.of()).replayed(course);
   }
 
   /**
-   * Compares by replaying only the cases that the change seems to affect.
+   * Compares by replaying only the cases that the change seems to affect, those first that it moves
+   * most.
    *
    * @param first and second: each with its cases; a case of both is run under each
-   * @param kept runs that do not have to be repeated
-   * @param progress called after each run, twice for a case of both
+   * @param kept runs that do not have to be repeated; new ones are kept as they come, so that a
+   *     comparison that is broken off can go on
    */
-  public static Comparison ofTouched(Side first, Side second, KeptRuns kept, Runnable progress) {
+  public static Comparison ofTouched(Side first, Side second, KeptRuns kept, Course course) {
     Set<Key> both = first.cases().cases().stream().map(Key::of).collect(Collectors.toSet());
     both.retainAll(second.cases().cases().stream().map(Key::of).toList());
-    Map<Key, Screen.Verdict> left = new HashMap<>();
+    Map<Key, Screen.Seen> seen = new HashMap<>();
     try (Screen screen = new Screen(first.expertise(), second.expertise())) {
       look(
           screen,
           second.cases().cases().stream().filter(c -> both.contains(Key.of(c))),
-          left,
-          progress);
+          seen,
+          course);
     }
-    return replayed(
-        new Side(first.expertise(), first.cases().without(left.keySet())),
-        new Side(second.expertise(), second.cases().without(left.keySet())),
-        kept,
-        progress,
-        left);
+    return new Pairs(first, second, kept, seen).replayed(course);
   }
 
   private static void look(
-      Screen screen, Stream<RecordedCase> cases, Map<Key, Screen.Verdict> left, Runnable progress) {
-    List<Callable<Optional<Map.Entry<Key, Screen.Verdict>>>> looks = new ArrayList<>();
-    cases.forEach(
-        recorded ->
-            looks.add(
-                () ->
-                    Optional.of(Map.entry(Key.of(recorded), screen.of(recorded)))
-                        .filter(e -> e.getValue() != Screen.Verdict.TO_REPLAY)));
+      Screen screen, Stream<RecordedCase> cases, Map<Key, Screen.Seen> seen, Course course) {
+    List<Callable<Map.Entry<Key, Screen.Seen>>> looks = new ArrayList<>();
+    cases.forEach(recorded -> looks.add(() -> Map.entry(Key.of(recorded), screen.look(recorded))));
     InOrder.run(
         looks,
         InOrder.threads(),
-        seen ->
-            seen.ifPresent(
-                e -> {
-                  left.put(e.getKey(), e.getValue());
-                  progress.run();
-                  progress.run();
-                }));
+        one -> {
+          seen.put(one.getKey(), one.getValue());
+          if (one.getValue().verdict() != Screen.Verdict.TO_REPLAY) {
+            course.step();
+            course.step();
+          }
+          int touched =
+              (int)
+                  seen.values().stream()
+                      .filter(s -> s.verdict() == Screen.Verdict.TO_REPLAY)
+                      .count();
+          course.looked(touched, looks.size() - seen.size());
+        });
   }
 
-  private static Comparison replayed(
-      Side first, Side second, KeptRuns kept, Runnable progress, Map<Key, Screen.Verdict> left) {
-    Trial before = Trial.run(first.expertise(), first.cases().cases(), Map.of(), kept, progress);
-    Map<Key, Set<String>> inView =
-        before.accounts().stream().collect(Collectors.toMap(Account::key, Account::inView));
-    Trial now = Trial.run(second.expertise(), second.cases().cases(), inView, kept, progress);
-    Map<Key, Account> earlier =
-        before.accounts().stream().collect(Collectors.toMap(Account::key, a -> a));
-    Map<Account, Account> pairs = new LinkedHashMap<>();
-    List<String> alone = new ArrayList<>();
-    for (Account account : now.accounts()) {
-      Account same = earlier.remove(account.key());
-      if (same == null) {
-        alone.add(account.name() + " (only in the second)");
-      } else {
-        pairs.put(same, account);
-      }
-    }
-    earlier.values().forEach(a -> alone.add(a.name() + " (only in the first)"));
+  /**
+   * What the replayed cases show.
+   *
+   * @param pairs of runs of one case
+   * @param alone runs of cases that only one of the two can run
+   */
+  static Comparison of(
+      Side first,
+      Side second,
+      Map<Tried, Tried> pairs,
+      List<String> alone,
+      Map<Key, Screen.Seen> seen) {
     List<Difference> differences = new ArrayList<>();
     Additions fresh = Additions.of(first.expertise().base(), second.expertise().base());
-    pairs.forEach((a, b) -> Difference.between(a, b, fresh).ifPresent(differences::add));
+    Map<Account, Account> accounts = new LinkedHashMap<>();
+    pairs.forEach((a, b) -> accounts.put(a.account(), b.account()));
+    accounts.forEach((a, b) -> Difference.between(a, b, fresh).ifPresent(differences::add));
     differences.sort(Comparator.comparing(Difference::turn).thenComparing(d -> !d.outcome()));
     return new Comparison(
         CardsApart.words(first.expertise().base(), second.expertise().base()),
         List.copyOf(differences),
         List.copyOf(alone),
-        score(before, pairs.keySet().stream().map(Account::key).collect(Collectors.toSet())),
-        score(now, pairs.values().stream().map(Account::key).collect(Collectors.toSet())),
-        sums(pairs),
-        count(left, Screen.Verdict.ELSEWHERE),
-        count(left, Screen.Verdict.PASSED_OVER));
+        Score.together(pairs.keySet().stream().map(Tried::score).toList()),
+        Score.together(pairs.values().stream().map(Tried::score).toList()),
+        sums(accounts),
+        count(seen, Screen.Verdict.ELSEWHERE),
+        count(seen, Screen.Verdict.PASSED_OVER));
   }
 
-  private static int count(Map<Key, Screen.Verdict> left, Screen.Verdict verdict) {
-    return (int) left.values().stream().filter(v -> v == verdict).count();
-  }
-
-  /** The score over the cases of both only, so that the two scores can be compared. */
-  private static Score score(Trial trial, Set<Key> both) {
-    return Score.together(
-        IntStream.range(0, trial.accounts().size())
-            .filter(i -> both.contains(trial.accounts().get(i).key()))
-            .mapToObj(trial.scores()::get)
-            .toList());
+  private static int count(Map<Key, Screen.Seen> seen, Screen.Verdict verdict) {
+    return (int) seen.values().stream().filter(s -> s.verdict() == verdict).count();
   }
 
   private static List<String> sums(Map<Account, Account> pairs) {

@@ -56,7 +56,7 @@ public record Delicate(
    */
   public static Study among(
       Expertise expertise, Collection<RecordedCase> cases, Runnable progress) {
-    Replayer replayer = new Replayer(expertise);
+    Replayer replayer = new Replayer(expertise).withoutBeliefs();
     List<Callable<Studied>> tasks = new ArrayList<>();
     cases.forEach(c -> tasks.add(() -> study(expertise, replayer, c)));
     List<Replayed> replayed = new ArrayList<>();

@@ -37,15 +37,15 @@ record Diagnosis(String name, Map<Entry, Double> slopes, Set<Entry> turns) {
     if (!right.isEmpty()) {
       Moment moment = beforeRepair(expertise, replayed.moment());
       Sensitivity sensitivity = new Sensitivity(moment.belief(), observations(moment));
-      for (String cause : right) {
-        if (certain(moment.belief(), cause)) {
-          continue;
-        }
-        sensitivity
-            .ofLogOdds(cause)
-            .forEach((entry, slope) -> slopes.merge(entry, Math.abs(slope), Math::max));
-      }
-      turns.addAll(turns(sensitivity, Interview.ranking(moment, expertise.base())));
+      List<String> open = right.stream().filter(c -> !certain(moment.belief(), c)).toList();
+      List<RankedCause> ranking = Interview.ranking(moment, expertise.base());
+      RankedCause first = ranking.get(0);
+      RankedCause second = ranking.get(1);
+      Sensitivity.All all = sensitivity.of(open, List.of(first.cause().id(), second.cause().id()));
+      all.ofLogOdds()
+          .forEach(
+              slope -> slope.forEach((entry, s) -> slopes.merge(entry, Math.abs(s), Math::max)));
+      turns.addAll(turns(all.ofRatio(), first.chance(), second.chance()));
       turns.forEach(entry -> slopes.putIfAbsent(entry, 0.0));
     }
     return new Diagnosis(replayed.name(), slopes, turns);
@@ -62,7 +62,7 @@ record Diagnosis(String name, Map<Entry, Double> slopes, Set<Entry> turns) {
         && !(end.entries().get(count).event() instanceof Event.Repaired)) {
       count++;
     }
-    try (Interview interview = expertise.newInterview()) {
+    try (Interview interview = expertise.newInterviewWithoutConflicts()) {
       return count == end.entries().size() ? end : interview.at(end.entries().subList(0, count));
     }
   }
@@ -73,22 +73,18 @@ record Diagnosis(String name, Map<Entry, Double> slopes, Set<Entry> turns) {
         .toList();
   }
 
-  private static Set<Entry> turns(Sensitivity sensitivity, List<RankedCause> ranking) {
-    RankedCause first = ranking.get(0);
-    RankedCause second = ranking.get(1);
-    if (!(second.chance() > 0)) {
+  private static Set<Entry> turns(Map<Entry, Double> slopes, double first, double second) {
+    if (!(second > 0)) {
       return Set.of();
     }
-    double lead = Math.log(first.chance() / second.chance());
+    double lead = Math.log(first / second);
     Set<Entry> turns = new HashSet<>();
-    sensitivity
-        .ofRatio(first.cause().id(), second.cause().id())
-        .forEach(
-            (entry, slope) -> {
-              if (Math.abs(slope) * OFF >= lead) {
-                turns.add(entry);
-              }
-            });
+    slopes.forEach(
+        (entry, slope) -> {
+          if (Math.abs(slope) * OFF >= lead) {
+            turns.add(entry);
+          }
+        });
     return turns;
   }
 }

@@ -61,6 +61,7 @@ public final class KeptRuns {
     private final Set<String> causes;
     private final Map<String, Tried> before = new LinkedHashMap<>();
     private final Map<String, Tried> now = new ConcurrentHashMap<>();
+    private int stored;
 
     private Of(RuleBase base) {
       this.name = shortName(program + "\0" + base.fingerprint()) + ".runs";
@@ -100,11 +101,13 @@ public final class KeptRuns {
 
     /** Stores the new runs, if that is possible. */
     void keep() {
-      if (now.isEmpty()) {
+      Map<String, Tried> since = Map.copyOf(now);
+      if (since.size() == stored) {
         return;
       }
+      stored = since.size();
       Map<String, Tried> all = new TreeMap<>(before);
-      all.putAll(now);
+      all.putAll(since);
       StringBuilder lines = new StringBuilder();
       all.forEach(
           (run, tried) ->

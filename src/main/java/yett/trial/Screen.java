@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.belief.Belief;
 import yett.belief.ImpossibleEvidence;
@@ -15,7 +16,10 @@ import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.replay.AsTold;
 import yett.replay.RecordedCase;
+import yett.rules.Conclusion;
 import yett.rules.Conclusion.Finding;
+import yett.rules.Conclusion.Odds;
+import yett.rules.Conclusion.Unavailable;
 import yett.rules.Judgement;
 
 /**
@@ -35,6 +39,14 @@ final class Screen implements AutoCloseable {
 
   /** Smaller chances are ignored. */
   private static final double LEAST = 0.005;
+
+  /**
+   * A case as the quick look saw it.
+   *
+   * @param moves the most by which the chance of a cause differs anywhere; more than 1 where
+   *     something else differs too. The cases that a change moves most are replayed first.
+   */
+  record Seen(Verdict verdict, double moves) {}
 
   /** What is decided about a case. */
   enum Verdict {
@@ -78,30 +90,67 @@ final class Screen implements AutoCloseable {
   }
 
   Verdict of(RecordedCase recorded) {
+    return look(recorded).verdict();
+  }
+
+  Seen look(RecordedCase recorded) {
     if (change.isElsewhere(recorded.site())) {
-      return Verdict.ELSEWHERE;
+      return new Seen(Verdict.ELSEWHERE, 0);
     }
-    return change.inCardsOnly() && !mayDiffer(recorded) ? Verdict.PASSED_OVER : Verdict.TO_REPLAY;
+    Told before = told(first, recorded);
+    Told now = told(second, recorded);
+    double moves = moves(before.standings(), now.standings());
+    if (!change.inCardsOnly() && !judged(before).equals(judged(now))) {
+      moves += 1;
+    }
+    boolean differs =
+        moves >= SHIFT
+            || !before.standings().keySet().equals(now.standings().keySet())
+            || before.standings().keySet().stream()
+                .anyMatch(m -> standsOut(before.standings().get(m), now.standings().get(m)));
+    return new Seen(
+        change.inCardsAndTablesOnly() && !differs ? Verdict.PASSED_OVER : Verdict.TO_REPLAY, moves);
   }
 
-  private boolean mayDiffer(RecordedCase recorded) {
-    Map<String, Map<String, Double>> before = standings(first, recorded);
-    Map<String, Map<String, Double>> now = standings(second, recorded);
-    return !before.keySet().equals(now.keySet())
-        || before.keySet().stream().anyMatch(m -> differ(before.get(m), now.get(m)));
+  /**
+   * What the rules conclude that is not in the chances already, about cards that both rule bases
+   * have.
+   */
+  private Set<Conclusion> judged(Told told) {
+    return told.judgement().conclusions().stream()
+        .filter(c -> !(c instanceof Odds))
+        .filter(c -> !(c instanceof Unavailable u) || change.isInBoth(u.card()))
+        .collect(Collectors.toSet());
   }
 
-  private boolean differ(Map<String, Double> before, Map<String, Double> now) {
-    Set<String> causes = new HashSet<>(before.keySet());
-    causes.addAll(now.keySet());
-    return causes.stream()
-        .anyMatch(
-            cause -> {
-              double was = before.getOrDefault(cause, 0.0);
-              double is = now.getOrDefault(cause, 0.0);
-              return Math.abs(was - is) >= SHIFT
-                  || change.touches(cause) && Math.max(was, is) >= STANDS_OUT;
-            });
+  private static double moves(
+      Map<String, Map<String, Double>> before, Map<String, Map<String, Double>> now) {
+    double most = 0;
+    for (Map.Entry<String, Map<String, Double>> at : before.entrySet()) {
+      Map<String, Double> then = now.getOrDefault(at.getKey(), at.getValue());
+      Set<String> causes = new HashSet<>(at.getValue().keySet());
+      causes.addAll(then.keySet());
+      for (String cause : causes) {
+        double was = at.getValue().getOrDefault(cause, 0.0);
+        most = Math.max(most, Math.abs(was - then.getOrDefault(cause, 0.0)));
+      }
+    }
+    return most;
+  }
+
+  /** Whether a cause stands out about which a card was added or changed. */
+  private boolean standsOut(Map<String, Double> before, Map<String, Double> now) {
+    return Stream.of(before, now)
+        .flatMap(chances -> chances.entrySet().stream())
+        .anyMatch(e -> e.getValue() >= STANDS_OUT && change.touches(e.getKey()));
+  }
+
+  /** What a case tells, as one of the rule bases takes it. */
+  private record Told(Judgement judgement, Map<String, Map<String, Double>> standings) {}
+
+  private static Told told(Side side, RecordedCase recorded) {
+    Judgement judgement = side.judgement(recorded);
+    return new Told(judgement, standings(side.expertise(), judgement));
   }
 
   /**
@@ -110,9 +159,8 @@ final class Screen implements AutoCloseable {
    * stand out while only some answers are known, although all answers of the file together rule it
    * out.
    */
-  private static Map<String, Map<String, Double>> standings(Side side, RecordedCase recorded) {
-    Expertise expertise = side.expertise();
-    Judgement judgement = side.judgement(recorded);
+  private static Map<String, Map<String, Double>> standings(
+      Expertise expertise, Judgement judgement) {
     List<String> causes = expertise.model().causes();
     Belief belief = expertise.atReport(judgement.oddsFactors());
     Map<String, Map<String, Double>> standings = new HashMap<>();

@@ -45,34 +45,56 @@ record Trial(List<Account> accounts, List<Score.One> scores) {
       Map<Key, Set<String>> inView,
       KeptRuns kept,
       Runnable progress) {
-    Replayer replayer = new Replayer(expertise).withoutBeliefs();
-    KeptRuns.Of runs = kept.of(expertise.base());
+    Runner runner = new Runner(expertise, kept);
     List<Callable<Tried>> tasks = new ArrayList<>();
     for (RecordedCase recorded : cases) {
       Set<String> also = inView.getOrDefault(Key.of(recorded), Set.of());
-      Optional<Tried> known = runs.get(recorded, also);
-      tasks.add(
-          () -> {
-            if (known.isPresent()) {
-              return known.get();
-            }
-            Replayed replayed = replayer.run(recorded);
-            Tried tried = new Tried(Account.of(recorded, replayed, also), Score.one(replayed));
-            runs.put(recorded, tried);
-            return tried;
-          });
+      tasks.add(() -> runner.run(recorded, also));
     }
-    List<Account> accounts = new ArrayList<>();
-    List<Score.One> scores = new ArrayList<>();
+    List<Tried> tried = new ArrayList<>();
     InOrder.run(
         tasks,
         InOrder.threads(),
-        tried -> {
-          accounts.add(tried.account());
-          scores.add(tried.score());
+        one -> {
+          tried.add(one);
           progress.run();
         });
-    runs.keep();
-    return new Trial(List.copyOf(accounts), List.copyOf(scores));
+    runner.keep();
+    return of(tried);
+  }
+
+  static Trial of(List<Tried> tried) {
+    return new Trial(
+        tried.stream().map(Tried::account).toList(), tried.stream().map(Tried::score).toList());
+  }
+
+  /** Runs cases under one rule base, one at a time or several at once. */
+  static final class Runner {
+    private final Replayer replayer;
+    private final KeptRuns.Of runs;
+
+    Runner(Expertise expertise, KeptRuns kept) {
+      this.replayer = new Replayer(expertise).withoutBeliefs();
+      this.runs = kept.of(expertise.base());
+    }
+
+    /**
+     * @param also causes to have in view besides the case's own
+     */
+    Tried run(RecordedCase recorded, Set<String> also) {
+      Optional<Tried> known = runs.get(recorded, also);
+      if (known.isPresent()) {
+        return known.get();
+      }
+      Replayed replayed = replayer.run(recorded);
+      Tried tried = new Tried(Account.of(recorded, replayed, also), Score.one(replayed));
+      runs.put(recorded, tried);
+      return tried;
+    }
+
+    /** Stores what was run since the last time, if that is possible. */
+    void keep() {
+      runs.keep();
+    }
   }
 }

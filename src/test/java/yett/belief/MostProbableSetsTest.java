@@ -23,6 +23,7 @@ import yett.belief.PlainModel.Mended;
 import yett.belief.PlainModel.Step;
 import yett.belief.PlainModel.Tried;
 import yett.belief.PlainModel.World;
+import yett.testing.Shipped;
 import yett.testing.Size;
 
 /** Which sets are listed, against sorting all of them; the argument is the seed. */
@@ -212,5 +213,23 @@ class MostProbableSetsTest {
     assertThat(belief.hypotheses()).isBetween(2_001, 150_000);
     assertThat(belief.neglected()).isBetween(0.0, 0.5);
     assertThat(belief.atCallOut()[1990]).isGreaterThan(belief.atCallOut()[7]);
+  }
+
+  /** Where the search for the limit begins must not change what is listed, nor its order. */
+  @Test
+  void a_listing_does_not_depend_on_where_it_begins() {
+    CausalModel model = Shipped.EXPERTISE.model();
+    for (int most : new int[] {50, 4_000}) {
+      for (double leftOut : new double[] {0.01, 0.3}) {
+        Lattice alone = Enumeration.mostProbable(model, leftOut, most);
+        for (int from = 1; from < 20; from++) {
+          Likely likely = new Likely();
+          likely.lowered(from);
+          Lattice other = Enumeration.mostProbable(model, leftOut, most, likely);
+          assertThat(other.size()).as("from %s", from).isEqualTo(alone.size());
+          assertThat(model.priors(other)).isEqualTo(model.priors(alone));
+        }
+      }
+    }
   }
 }

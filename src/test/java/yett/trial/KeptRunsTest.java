@@ -1,6 +1,7 @@
 package yett.trial;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -124,5 +126,27 @@ class KeptRunsTest {
     assertThat(home.resolve("runs")).isDirectoryNotContaining("regex:.*never.*");
     assertThat(home.resolve("runs").toFile().list()).hasSize(16);
     assertThat(found("program 17")).isPositive();
+  }
+
+  @Test
+  void what_was_replayed_before_a_comparison_was_broken_off_is_kept() {
+    Comparison.Side side = cards.side("");
+    Comparison.Course course =
+        new Comparison.Course() {
+          @Override
+          public void step() {}
+
+          @Override
+          public void replayed(Supplier<Comparison> soFar, int open) {
+            assertThat(open).isEqualTo(1);
+            assertThat(soFar.get().first().cases()).isEqualTo(1);
+            throw new IllegalStateException("broken off");
+          }
+        };
+    SmallFolder other = new SmallFolder(home.resolve("cards")).noisy();
+    other.change("causes.yaml", "prior: 0.15", "prior: 0.3");
+    assertThatThrownBy(() -> Comparison.ofTouched(side, other.side(""), kept(PROGRAM), course))
+        .hasMessage("broken off");
+    assertThat(found(PROGRAM)).isPositive();
   }
 }

@@ -96,4 +96,19 @@ class ScreenTest {
     now.write("rules/core.drl", "// as before\n" + now.text("rules/core.drl"));
     assertThat(slack(plain(one), now)).isEqualTo(Verdict.TO_REPLAY);
   }
+
+  private static final String ROW =
+      "rule,if opening,happened,odds,because,source\n"
+          + "a long gate,%s,,chain-slack 3,it hangs further,considered judgement\n";
+
+  /** What a row of a table concludes shows in what a case tells of its gate. */
+  @Test
+  void a_row_of_a_table_touches_the_cases_at_whose_gates_it_speaks() {
+    SmallFolder far = plain(other);
+    far.write("far.table.csv", ROW.formatted("above 9 m"));
+    assertThat(slack(plain(one), far)).isEqualTo(Verdict.PASSED_OVER);
+    SmallFolder here = plain(other);
+    here.write("far.table.csv", ROW.formatted("below 9 m"));
+    assertThat(slack(plain(one), here)).isEqualTo(Verdict.TO_REPLAY);
+  }
 }

@@ -10,6 +10,7 @@ import org.springframework.shell.core.command.annotation.Option;
 import yett.bench.Checked;
 import yett.bench.Checker;
 import yett.bench.NewChoices;
+import yett.bench.RuleExamples;
 import yett.bench.WatchedFolder;
 import yett.bench.WorkFolder;
 import yett.command.common.Completions;
@@ -133,6 +134,8 @@ public record CheckCommands(Desk desk, Console console, StandardStreams output) 
           "Not compiled, because nobody has trusted them yet: "
               + String.join(", ", untrusted)
               + ". After knowledge trust FOLDER the compiler looks at them too.");
+    } else if (base.addOns().stream().anyMatch(a -> a.adds().toString().contains("rules of "))) {
+      RuleExamples.remarks(desk.ruleBases().open(base), files).forEach(output::print);
     }
     NewChoices.remarks(ShippedKnowledge.ruleBase(), base).forEach(r -> console.say(r));
     checked.remarks().forEach(r -> console.say(r));

@@ -41,7 +41,9 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
           + " replayed if nothing that changed can occur at its gate. A quick look also skips"
           + " cases whose answers, given one after the other, move no chance by 3 points"
           + " while no cause with a changed card reaches 5 %. Results of earlier comparisons"
-          + " are reused. --all replays every case. --html writes a page to print: what the"
+          + " are reused. The cases that the change moves most are replayed first; after a"
+          + " minute it is told what they show and how many are open, and the rest goes on."
+          + " --all replays every case. --html writes a page to print: what the"
           + " change adds, which cases it breaks, mends and moves, and why. --notes writes"
           + " what is new, for users of the next version (docs/add-ons.md).";
 
@@ -139,11 +141,10 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
 
   private Comparison compare(Side first, Side second, boolean all) {
     int runs = first.cases().cases().size() + second.cases().cases().size();
-    try (Progress progress = console.start("Replaying", runs)) {
+    try (FirstResult course = new FirstResult(console, output, runs, !all)) {
       return all
-          ? Comparison.of(first, second, progress::step)
-          : Comparison.ofTouched(
-              first, second, KeptRuns.in(desk.ruleBases().keptRuns()), progress::step);
+          ? Comparison.of(first, second, course)
+          : Comparison.ofTouched(first, second, KeptRuns.in(desk.ruleBases().keptRuns()), course);
     }
   }
 }

@@ -23,9 +23,11 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
+import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Names;
 import yett.knowledge.Problem;
+import yett.knowledge.RuleBase;
 
 /** {@code knowledge new}: asks a few questions and writes a card with a test case beside it. */
 public record NewCommands(Desk desk, Console console, StandardStreams output) {
@@ -118,9 +120,17 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
     return problems.isEmpty();
   }
 
-  private void write(NewFiles bench, SortedMap<String, String> files, Map<String, String> answers) {
+  private void write(NewFiles bench, SortedMap<String, String> told, Map<String, String> answers) {
+    SortedMap<String, String> files = bench.coherent(told, answers, this::ready);
     bench.write(files).forEach(path -> output.print("Written: " + path));
     bench.advice(files, answers).forEach(console::say);
     console.say("Look through it in your editor, then: knowledge check, and knowledge test.");
+  }
+
+  /** A rule base with its rules; empty as long as nobody has trusted them. */
+  private Optional<Expertise> ready(RuleBase base) {
+    return desk.ruleBases().untrusted(base).isEmpty()
+        ? Optional.of(desk.ruleBases().open(base))
+        : Optional.empty();
   }
 }

@@ -2,11 +2,13 @@ package yett.command.knowledge;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
+import java.util.function.Predicate;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
@@ -21,6 +23,8 @@ import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.files.BoundedFile;
 import yett.files.WholeFile;
+import yett.knowledge.AddOn;
+import yett.knowledge.Cause;
 import yett.knowledge.CauseTable;
 import yett.knowledge.CauseTableEdit;
 import yett.knowledge.Names;
@@ -33,10 +37,11 @@ import yett.rules.Sheet;
  */
 public record TableCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TABLE =
-      "Usage: knowledge table FOLDER --out FILE [--area AREA], or knowledge table"
+      "Usage: knowledge table FOLDER --out FILE [--area AREA] [--all], or knowledge table"
           + " FOLDER --in FILE [--area AREA]. The first writes what the cards say of causes,"
           + " complaints, looks and effects as a table (XLSX if the name ends so, else CSV in"
-          + " UTF-8): one line per cause. The second reads it back and writes the changed"
+          + " UTF-8): one line per cause. Of an add-on these are the causes of which its own"
+          + " cards say something; --all writes the others too, to look at. The second reads it back and writes the changed"
           + " cells into the cards of the folder; nothing else changes. If anything is wrong,"
           + " each wrong cell is named and nothing is written.";
 
@@ -51,16 +56,31 @@ public record TableCommands(Desk desk, Console console, StandardStreams output) 
       @Arguments List<String> words,
       @Option(longName = "out", description = "write the table to this new file") String out,
       @Option(longName = "in", description = "read the table from this file") String in,
-      @Option(longName = "area", description = "only the causes of this area") String area) {
+      @Option(longName = "area", description = "only the causes of this area") String area,
+      @Option(
+              longName = "all",
+              description = "with the causes of which the add-on says nothing, to look at")
+          boolean all) {
     UsageException.when(words.size() != 1 || (out == null) == (in == null), TABLE);
     Path folder = Path.of(words.get(0));
     SortedMap<String, String> files = desk.choice().source(folder).files();
     RuleBase base = RuleBase.read(() -> files);
-    CauseTable table = of(base, Objects.requireNonNullElse(area, ""));
+    String part = Objects.requireNonNullElse(area, "");
     if (out != null) {
-      write(NewFile.named(out), table);
+      Path file = NewFile.named(out);
+      CauseTable table = of(base, part, c -> all || isOf(folder, c, base));
+      if (table.isEmpty()) {
+        throw new UsageException(
+            "The cards of "
+                + folder
+                + (part.isEmpty() ? "" : " in the area " + part)
+                + " say nothing of any cause yet, so there is nothing to edit. --all writes the"
+                + " causes of the rule base below it, to look at.");
+      }
+      write(file, table);
       return;
     }
+    CauseTable table = of(base, part, c -> true);
     Map<String, Path> mine = OwnCards.of(folder, files.keySet());
     CauseTableEdit edit = CauseTableEdit.of(table, text(Path.of(in)), files, mine::containsKey);
     if (!edit.problems().isEmpty()) {
@@ -81,7 +101,17 @@ public record TableCommands(Desk desk, Console console, StandardStreams output) 
             + ". Version control shows what changed; knowledge compare what it does.");
   }
 
-  private static CauseTable of(RuleBase base, String area) {
+  /** Whether the cards of a folder say something of a cause; those of a whole rule base say all. */
+  private static boolean isOf(Path folder, Cause cause, RuleBase base) {
+    String path = folder.toString().replace('\\', '/') + "/";
+    String whole = folder.toAbsolutePath().normalize().toString().replace('\\', '/') + "/";
+    return !Files.exists(folder.resolve(AddOn.FILE))
+        || base.addOns().stream()
+            .filter(a -> a.folder().equals(path) || a.folder().equals(whole))
+            .anyMatch(a -> CauseTable.isOf(a, cause, base));
+  }
+
+  private static CauseTable of(RuleBase base, String area, Predicate<Cause> which) {
     List<String> areas =
         base.causes().values().stream()
             .map(c -> c.area())
@@ -91,7 +121,7 @@ public record TableCommands(Desk desk, Console console, StandardStreams output) 
     if (!area.isEmpty() && !areas.contains(area)) {
       throw new UsageException("There is no area \"" + area + "\". " + Names.advice(area, areas));
     }
-    return new CauseTable(base, c -> area.isEmpty() || c.area().equals(area));
+    return new CauseTable(base, c -> (area.isEmpty() || c.area().equals(area)) && which.test(c));
   }
 
   private void write(Path file, CauseTable table) {
