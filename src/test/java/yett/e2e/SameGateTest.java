@@ -172,4 +172,13 @@ class SameGateTest {
         .contains("nothing at the site makes it urgent")
         .doesNotContain("the list was not finished");
   }
+
+  @Test
+  void a_part_of_a_known_name_is_asked_about() {
+    run("", "calls", "agent", "Maud O'Hare");
+    assertThat(run("yes\n", "calls", "give", "1", "maud").stdout())
+        .contains("given to Maud O'Hare");
+    assertThat(run("no\n", "calls", "give", "1", "Maud").stdout()).contains("given to Maud.");
+    assertThat(run("", "calls", "give", "1", "maud").stdout()).contains("given to Maud.");
+  }
 }
