@@ -12,8 +12,24 @@ public record Person(Part part, String name, String phone) {
 
   /** What somebody has to do with a case. */
   public enum Part {
-    CALLER,
-    TECHNICIAN
+    CALLER("caller"),
+    /** Whoever else rang about the same case, the latest of them. */
+    OTHER_CALLER("other caller"),
+    TECHNICIAN("technician");
+
+    private final String words;
+
+    Part(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+
+    public boolean called() {
+      return this != TECHNICIAN;
+    }
   }
 
   public Person {

@@ -110,19 +110,20 @@ public final class OpenCase implements AutoCloseable {
     return clock.instant();
   }
 
-  /** Who called, if that is known and the casebook can be reached. */
-  public Optional<Person> caller() {
+  /** Who called, the first caller first, as far as it is known and the casebook can be reached. */
+  public List<Person> callers() {
     try {
-      return casebook.people(id).stream().filter(p -> p.part() == Person.Part.CALLER).findFirst();
+      return casebook.people(id).stream().filter(p -> p.part().called()).toList();
     } catch (CasebookException e) {
-      return Optional.empty();
+      return List.of();
     }
   }
 
   /** Other open cases of the same caller, found by the telephone number or else by the name. */
   public List<CaseSummary> openCasesOfCaller() {
     try {
-      return caller()
+      return callers().stream()
+          .findFirst()
           .map(
               c -> {
                 List<CaseSummary> byPhone = openKnowing(c.phone());

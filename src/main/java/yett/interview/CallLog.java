@@ -45,6 +45,17 @@ public record CallLog(List<Entry> tended) {
     return last(Tending.TAKEN, Tending.GIVEN).map(Event.Tended::words).filter(w -> !w.isEmpty());
   }
 
+  /** Everybody at the desk who has held the call. */
+  public List<String> holders() {
+    return tended.stream()
+        .map(e -> (Event.Tended) e.event())
+        .filter(t -> t.what() == Tending.TAKEN || t.what() == Tending.GIVEN)
+        .map(Event.Tended::words)
+        .filter(w -> !w.isEmpty())
+        .distinct()
+        .toList();
+  }
+
   /** The latest stage of the visit: sent, on the way or at the gate. */
   public Optional<Event.Tended> stage() {
     return last(Tending.SENT, Tending.ON_THE_WAY, Tending.AT_THE_GATE);

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import yett.knowledge.Cause;
@@ -65,15 +66,32 @@ record CallPolicy(Present present, SiteFacts sites) {
    * nothing. One with little chance is offered only if something was seen that speaks for it.
    */
   Optional<Step> lastTry(BestWork work, SetUpSteps steps) {
+    return free(work, r -> present.chance(r) >= (isSpokenFor(r) ? WORTH_ASKING : WORTH_A_TRY))
+        .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.LAST_TRY)));
+  }
+
+  /**
+   * The repair that puts right what was seen out of place, at once: the try tells more than further
+   * questions.
+   */
+  Optional<Step> putRight(BestWork work, SetUpSteps steps) {
+    if (present.state.work().intent().isPresent()) {
+      return Optional.empty();
+    }
+    return free(work, r -> isSpokenFor(r) && present.chance(r) >= AS_GOOD_AS_FOUND)
+        .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+  }
+
+  /** The likeliest of these repairs that the caller may do and that cost nothing. */
+  private Optional<Repair> free(BestWork work, Predicate<Repair> which) {
     if (!present.isCall()) {
       return Optional.empty();
     }
     return work.repairs().stream()
         .map(present.base.repairs()::get)
         .filter(r -> r.price() == 0 && !r.removes().containsKey(Cause.NOTHING_WRONG))
-        .filter(r -> present.chance(r) >= (isSpokenFor(r) ? WORTH_ASKING : WORTH_A_TRY))
-        .max(Comparator.comparingDouble(present::chance))
-        .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.LAST_TRY)));
+        .filter(which)
+        .max(Comparator.comparingDouble(present::chance));
   }
 
   /** Whether an answer speaks plainly for a cause that this repair removes. */

@@ -160,6 +160,7 @@ final class NextStep {
           .repair()
           .or(() -> calls.cannotTell() ? Optional.of(untold()) : Optional.empty())
           .or(() -> calls.lookFirst(work, steps))
+          .or(() -> calls.putRight(work, steps))
           .or(() -> calls.helpFirst(work, steps))
           .or(() -> work.best(false))
           .or(() -> present.isCall() ? calls.shortenVisit(work) : narrowed(work))

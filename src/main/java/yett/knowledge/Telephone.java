@@ -33,6 +33,9 @@ public record Telephone(
    */
   public static final String WORKS_AGAIN = "as-usual-again";
 
+  /** The id of the proof for which the gate is opened once and closed once. */
+  public static final String USUAL_RUN = "usual-run";
+
   public static boolean tellsItWorksAgain(Check check, String outcome) {
     return check.id().equals(WORKS_AGAIN) && outcome.equals(check.outcomes().get(0).id());
   }

@@ -12,6 +12,8 @@ final class PlainDanger {
       new Thing(Thing.Kind.DANGER, "danger-person", "hurt-or-trapped");
   private static final Thing BURNING = new Thing(Thing.Kind.DANGER, "danger-burning", "burning");
 
+  private static final Thing FIRE = new Thing(Thing.Kind.DANGER, "danger-fire", "fire");
+
   private PlainDanger() {}
 
   static Set<Thing> in(String clause) {
@@ -19,7 +21,10 @@ final class PlainDanger {
     if (Injury.in(clause)) {
       dangers.add(HURT);
     }
-    if (Tripped.withABang(clause)) {
+    if (SmokeSeen.isFire(clause)) {
+      dangers.add(FIRE);
+    }
+    if (SmokeSeen.isSmoke(clause) || Tripped.withABang(clause)) {
       dangers.add(BURNING);
     }
     return dangers;

@@ -73,4 +73,24 @@ class PersonTest {
     assertThat(run("", "cases", "people", "1", "--json").stdout())
         .doesNotContain("Teal", "quay 4", "it does not open");
   }
+
+  /** Of a note only the name goes, and only if whoever deletes says so. */
+  @Test
+  void notes_that_name_a_person_are_shown_and_asked_about() {
+    run("it does not open\n0\nBo Marsh, 555 0188\n1\n0\n0\nx\n", "call", "Slipway");
+    run(KNOWS_NOTHING, "call", "Fish dock");
+    run("", "calls", "note", "2", "told Ina to stay back, on 5550107");
+    run("", "calls", "note", "2", "the key is at the bakery");
+    run("", "calls", "note", "1", "Ina Teal has the key");
+
+    Pipe.Result forgotten = run("all\n", "cases", "forget", "--person", "ina teal", "--open");
+
+    assertThat(forgotten.stdout())
+        .contains("Notes that may name them", "told Ina to stay back", "Ina Teal has the key")
+        .doesNotContain("bakery", "stands in the case itself");
+    assertThat(run("", "dispatch", "2").stdout())
+        .contains("told … to stay back, on …", "the key is at the bakery");
+    assertThat(run("", "dispatch", "1").stdout()).contains("… has the key", "Bo Marsh");
+    assertThat(run("", "cases", "verify").exitCode()).isZero();
+  }
 }

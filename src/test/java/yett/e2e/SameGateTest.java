@@ -52,7 +52,7 @@ class SameGateTest {
 
     Pipe.Result second =
         run(
-            "1\nits Sal now, it just sits half open and hums when you press it\n0\n1\n0\n3\nx\n",
+            "1\nits Sal now, it just sits half open and hums when you press it\n0\n\n1\n0\n3\nx\n",
             "call",
             "Slipway");
 
@@ -98,10 +98,51 @@ class SameGateTest {
   }
 
   @Test
+  void a_second_caller_is_kept_beside_the_first() {
+    Pipe.Result second =
+        run(
+            "1\nit still does not open\n0\nBen Moss, the office, 555 0199\n0\nx\n",
+            "call",
+            "Fish dock");
+
+    assertThat(second.stdout()).contains("or if it is again Ina Teal");
+    assertThat(run("", "dispatch", "1").stdout())
+        .contains("Ina Teal and Ben Moss, 555 0107 (Ina Teal), 555 0199 (Ben Moss)")
+        .contains("quay 4; the office");
+    assertThat(run("", "cases", "people", "--person", "ben moss").stdout())
+        .contains("other caller");
+  }
+
+  @Test
+  void the_same_caller_again_is_one_person() {
+    run("1\nit still does not open\n0\nIna again\n0\nx\n", "call", "Fish dock");
+
+    assertThat(run("", "dispatch", "1").stdout()).contains("Called by: Ina Teal, 555 0107");
+  }
+
+  /** Whoever stands before the wrong gate has to call back. */
+  @Test
+  void a_number_that_is_not_known_is_asked_for_once_when_somebody_goes() {
+    Pipe.Result call =
+        run(
+            "it is dead\n0\nAna\n1\n0\n0\nhand over\n\nsend\nTom, 14:30\nno idea, ask her\n555"
+                + " 0111\n",
+            "call",
+            "Slipway");
+    assertThat(call.stdout())
+        .contains("Type the number, or none.", "The sheet for whoever goes: dispatch");
+    assertThat(run("", "dispatch", "2").stdout()).contains("Ana, 555 0111");
+
+    Pipe.Result none =
+        run("it is dead\n0\nBo\n1\n0\n0\nhand over\n\nsend\n\nnone\n", "call", "Ropewalk");
+    assertThat(none.stdout()).contains("The sheet for whoever goes: dispatch");
+  }
+
+  @Test
   void how_urgent_it_is_is_asked_again() {
     assertThat(run("", "dispatch", "1").stdout()).contains("nothing at the site makes it urgent");
 
-    Pipe.Result second = run("1\n1\nit stands open now\n0\n1\nx\n", "call", "Fish dock");
+    Pipe.Result second = run("1\n1\nit stands open now\n0\n\n1\nx\n", "call", "Fish dock");
 
     assertThat(second.stdout())
         .contains("How urgent is it now?", "At that time none applied")
@@ -130,5 +171,14 @@ class SameGateTest {
     assertThat(run("", "dispatch", "2").stdout())
         .contains("nothing at the site makes it urgent")
         .doesNotContain("the list was not finished");
+  }
+
+  @Test
+  void a_part_of_a_known_name_is_asked_about() {
+    run("", "calls", "agent", "Maud O'Hare");
+    assertThat(run("yes\n", "calls", "give", "1", "maud").stdout())
+        .contains("given to Maud O'Hare");
+    assertThat(run("no\n", "calls", "give", "1", "Maud").stdout()).contains("given to Maud.");
+    assertThat(run("", "calls", "give", "1", "maud").stdout()).contains("given to Maud.");
   }
 }

@@ -93,6 +93,18 @@ class CallPolicyTest {
     }
   }
 
+  /** A try tells more than further questions. */
+  @Test
+  void what_somebody_keeps_open_is_let_go_at_once() {
+    try (Interview interview = Shipped.EXPERTISE.newInterview()) {
+      open("stays-open", Map.of());
+      say(new Event.Answered("timer-or-schedule", new Answer.Chosen("meant")));
+      assertThat(interview.at(entries, Role.CALLER).step())
+          .isInstanceOfSatisfying(
+              Step.Mend.class, m -> assertThat(m.repair().id()).isEqualTo("end-hold-open"));
+    }
+  }
+
   /** What is asked of somebody who can tell nothing. */
   private List<String> asked(Interview interview, String complaint, Map<String, String> site) {
     open(complaint, site);

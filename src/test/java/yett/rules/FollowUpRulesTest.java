@@ -56,6 +56,13 @@ class FollowUpRulesTest extends ShownByExamples {
             said(1, "response", "runs"),
             said(2, "stops-where", "at-its-ends")),
         example(
+            "a gate that was just seen to fail is not run to see whether it works as usual",
+            said(1, "response", "nothing")),
+        example(
+            "a gate that was just run as usual or not is not run once more to see what it does",
+            new Fact.Person(Role.CALLER),
+            said(1, "as-usual-again", "not-as-usual")),
+        example(
             "a caller who said which kind of command fails is not asked which ways fail",
             new Fact.Person(Role.CALLER),
             said(1, "kind-that-fails", "transmitters")),

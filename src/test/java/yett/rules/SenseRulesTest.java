@@ -119,7 +119,19 @@ class SenseRulesTest extends ShownByExamples {
             complained("does-nothing"),
             said(1, "display-lit", "dark")),
         example("mains that is not there cannot dip", said(1, "mains-lamp", "no-mains")),
-        example("a circuit that is off cannot dip", said(1, "breaker-position", "tripped")));
+        example("a circuit that is off cannot dip", said(1, "breaker-position", "tripped")),
+        example(
+            "a caller is not asked how a gate answers whose switch is off",
+            new Fact.Person(Role.CALLER),
+            said(1, "breaker-position", "tripped")),
+        example(
+            "a caller switches on only after a look at what is off",
+            new Fact.Person(Role.CALLER),
+            new Fact.ComplaintsTaken()),
+        example(
+            "a caller releases a stop button after a look at it",
+            new Fact.Person(Role.CALLER),
+            new Fact.ComplaintsTaken()));
   }
 
   private static <C extends Conclusion> List<C> concluded(Class<C> kind, Fact... facts) {

@@ -118,4 +118,31 @@ class PlainDangerTest {
   void what_is_neither_is_not_taken_for_it(String line) {
     assertThat(PlainDanger.in(line)).isEmpty();
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "HELP the gate wont open there is smoke and my husband is inside",
+        "it stopped half way I can see smoke at the box",
+        "the yard gate is shut and there are flames behind it"
+      })
+  void smoke_is_heard_among_other_things(String line) {
+    assertThat(new Tellings(Shipped.HEARING).hear(line).dangers())
+        .extracting(d -> d.thing().card())
+        .containsAnyOf("danger-burning", "danger-fire");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "there is no smoke",
+        "there is a fire door beside it",
+        "it is a fire brigade key",
+        "there is a smoke alarm in the shed",
+        "what do we do if there is smoke",
+        "we all smoke outside the gate"
+      })
+  void smoke_that_is_not_there_is_not_heard(String line) {
+    assertThat(PlainDanger.in(line)).isEmpty();
+  }
 }

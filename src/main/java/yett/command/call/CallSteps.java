@@ -86,7 +86,7 @@ record CallSteps(Sitting sitting, Questions questions, StepsDone done) {
         .ask(
             List.of(
                 Block.heading("Does it run now?"),
-                Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.TO_TRY)))),
+                Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.SEEN_OR_TRIED)))),
             " Type hand over if nobody can try it.");
   }
 

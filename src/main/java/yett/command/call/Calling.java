@@ -82,7 +82,7 @@ public final class Calling {
     @Override
     public Runnable askComplaints(Step.AskComplaints step) {
       return () -> {
-        if (!since.endsIt()) {
+        if (knowsWhoRings() && !since.endsIt()) {
           complaints.ask(step);
         }
       };
@@ -144,7 +144,9 @@ public final class Calling {
     public Runnable handOver(Step.HandOver step) {
       return () -> {
         boolean urgent = step.ending() == Ending.MADE_SAFE; // with a danger it is urgent anyway
-        if (!since.endsItAnew() && (urgent || !circumstances.askAnew(since))) {
+        if ((urgent || knowsWhoRings())
+            && !since.endsItAnew()
+            && (urgent || !circumstances.askAnew(since))) {
           send.show(step, moment);
         }
       };
@@ -164,6 +166,9 @@ public final class Calling {
    */
   public void ringsAgain(List<Event> said) {
     since.ringsAgain();
+    if (said.isEmpty()) { // else they were found by their name or number
+      whoCalls.ringsAgain();
+    }
     new StillUntold(sitting).reopen();
     words.take(said);
   }
@@ -175,7 +180,19 @@ public final class Calling {
 
   /** Whether what was said since the last time neither ended the call nor answered something. */
   private boolean goesOn() {
-    return !since.endsItAnew() && !besides.ask() && !circumstances.askAnew(since);
+    return knowsWhoRings()
+        && !since.endsItAnew()
+        && !besides.ask()
+        && !circumstances.askAnew(since);
+  }
+
+  /** Asks who rings about a case of an earlier call; false if something else comes first now. */
+  private boolean knowsWhoRings() {
+    if (!since.isAnotherCall() || !whoCalls.isLeft()) {
+      return true;
+    }
+    whoCalls.ask();
+    return !whoCalls.isLeft() && sitting.moment().state().closed().isEmpty();
   }
 
   /** Takes over what is known of the gate. A caller is not asked for feeders and classes. */

@@ -54,12 +54,11 @@ final class Circumstances {
   private void askAnew(CaseState.Told told) {
     List<Pressing> list = sitting.base().telephone().pressing(told.complaints().orElse(List.of()));
     StillUntold untold = new StillUntold(sitting);
-    List<String> numbers = new ArrayList<>();
-    for (int i = 0; i < list.size(); i++) {
-      if (told.pressing().orElse(List.of()).contains(list.get(i).id())) {
-        numbers.add(Integer.toString(i + 1));
-      }
-    }
+    List<String> numbers =
+        list.stream()
+            .filter(p -> told.pressing().orElse(List.of()).contains(p.id()))
+            .map(p -> number(p).toString())
+            .toList();
     askPressing(
         list,
         "How urgent is it now?",
@@ -73,8 +72,14 @@ final class Circumstances {
   private void askPressing(List<Pressing> list, String heading, String lead) {
     List<String> texts = list.stream().map(Pressing::ask).toList();
     List<String> ids = list.stream().map(Pressing::id).toList();
-    sitting.show(Block.heading(heading), Block.paragraph(lead), Block.numbered(texts));
-    Optional<List<Integer>> picked = questions.several("0 for none, or numbers", ids, texts);
+    List<Integer> numbers = list.stream().map(this::number).toList();
+    sitting.show(
+        Block.heading(heading),
+        Block.paragraph(lead),
+        new Block.Numbered(
+            list.stream().map(p -> Block.item(number(p).toString(), p.ask())).toList()));
+    Optional<List<Integer>> picked =
+        questions.several("0 for none, or numbers", ids, texts, numbers);
     if (picked.isEmpty()) {
       return;
     }
@@ -85,6 +90,11 @@ final class Circumstances {
     if (!now.isEmpty()) {
       sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(now));
     }
+  }
+
+  /** The same on every call, whatever is left out, so that the desk knows it by heart. */
+  private Integer number(Pressing pressing) {
+    return List.copyOf(sitting.base().telephone().pressing().keySet()).indexOf(pressing.id()) + 1;
   }
 
   /**

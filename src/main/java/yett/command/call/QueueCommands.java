@@ -63,7 +63,7 @@ public record QueueCommands(Desk desk, Console console) {
       help = AGENT)
   public void agent(@Arguments List<String> words) {
     if (!words.isEmpty()) {
-      desk.callAgent(String.join(" ", words).strip());
+      desk.callAgent(names().meant(String.join(" ", words).strip()));
     }
     console.say(
         desk.agent()
@@ -89,7 +89,8 @@ public record QueueCommands(Desk desk, Console console) {
       help = GIVE,
       completionProvider = Completions.CASES)
   public void give(@Arguments List<String> words) {
-    tend(words, GIVE, Tending.GIVEN, Optional.empty(), true);
+    UsageException.when(words.size() < 2, GIVE);
+    tend(words, GIVE, Tending.GIVEN, Optional.of(names().meant(rest(words))), true);
   }
 
   @Command(
@@ -143,6 +144,10 @@ public record QueueCommands(Desk desk, Console console) {
       completionProvider = Completions.CASES)
   public void there(@Arguments List<String> words) {
     tend(words, GATE, Tending.AT_THE_GATE, Optional.empty(), false);
+  }
+
+  private AgentNames names() {
+    return new AgentNames(desk, console);
   }
 
   private void tend(

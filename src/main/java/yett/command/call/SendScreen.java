@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import yett.casebook.Person;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
 import yett.console.Block;
@@ -71,6 +70,7 @@ final class SendScreen {
     if (sent.isPresent()) {
       if (sent.getAsInt() == 0) {
         sending.ask(emergency, sheet.urgency().level());
+        whoCalls.askNumber();
       }
       sending.leave();
     }
@@ -80,9 +80,8 @@ final class SendScreen {
    * @param called the name of the case on the sheet
    */
   static DispatchSheet sheet(Dispatcher dispatcher, OpenCase open, Moment moment, String called) {
-    Optional<Person> caller = open.caller();
-    return dispatcher.sheet(
-        moment, called, open.gate(), caller.map(Person::name), caller.map(Person::phone));
+    CallersOnSheet callers = new CallersOnSheet(open.callers());
+    return dispatcher.sheet(moment, called, open.gate(), callers.names(), callers.phones());
   }
 
   private List<Block> blocks(

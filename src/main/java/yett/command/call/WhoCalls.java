@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import yett.casebook.CaseId;
 import yett.casebook.CasebookException;
-import yett.casebook.Person;
+import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
@@ -31,17 +31,27 @@ final class WhoCalls {
               + " ?(?:want(?:ing)? to |like to |going to )?(?:say|tell|give (?:a|his|her|their|my)"
               + " name|saying|telling|name)?(?: me| us| (?:his|her|their|my|a) name)?");
 
+  private static final Pattern NO_NUMBER =
+      Pattern.compile("(?i)|0|d|none|no(?: (?:number|phone))?|not known|unknown|withheld");
+
+  private static final Pattern SAME =
+      Pattern.compile(
+          "(?i)(?:(?:it['’]?s |it is )?(?:me|the same)(?: (?:again|caller|person|as before))*)");
+
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final SaidForName saidForName;
+  private final Callers callers;
   private boolean asked;
   private boolean interrupted;
+  private boolean another;
   private Optional<CaseId> same = Optional.empty();
 
   WhoCalls(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.saidForName = new SaidForName(sitting, wishes);
+    this.callers = new Callers(sitting);
   }
 
   /** Whether something else came first, so that the call has to be looked at again. */
@@ -54,25 +64,55 @@ final class WhoCalls {
     return same;
   }
 
+  /** Somebody rings about a case of an earlier call, who need not be the same person. */
+  void ringsAgain() {
+    another = true;
+  }
+
+  /**
+   * Asks once more for a number when somebody goes, because whoever stands before the wrong gate
+   * has to call back.
+   */
+  void askNumber() {
+    if (callers.hasNumber()) {
+      return;
+    }
+    String number =
+        sitting.until(
+            "Number to call back, or none",
+            line ->
+                NO_NUMBER.matcher(line.strip()).matches() || NOT_SAID.matcher(line).matches()
+                    ? Prompt.Reading.of("")
+                    : Optional.of(CallerDetails.of(line).phone())
+                        .filter(n -> !n.isEmpty())
+                        .map(Prompt.Reading::of)
+                        .orElse(Prompt.Reading.again("Type the number, or none.")));
+    if (!number.isEmpty()) {
+      keep(new CallerDetails("", number, ""));
+    }
+  }
+
   /** Asks, unless it was asked before or is known. */
   void ask() {
     boolean again = interrupted;
     interrupted = false;
     if (asked) {
       if (again) {
-        same = new SameCaller(sitting).openCase();
+        same = elsewhere();
       }
       return;
     }
-    if (sitting.open().caller().filter(p -> !p.phone().isEmpty()).isPresent()) {
+    if (!another && callers.hasNumber()) {
       asked = true;
       return;
     }
     sitting.show(
-        Block.heading("Who is calling?"),
+        Block.heading(another ? "Who is calling now?" : "Who is calling?"),
         Block.paragraph(
             "Name, place of the gate, number to call back, separated by commas. Leave out"
-                + " what they do not say; press Enter for none."));
+                + " what they do not say; press Enter for none"
+                + (another ? callers.first().map(c -> ", or if it is again " + c).orElse("") : "")
+                + "."));
     Moment before = sitting.moment();
     while (!asked && !interrupted) {
       take(sitting.line("Who").strip(), before);
@@ -83,6 +123,7 @@ final class WhoCalls {
     boolean unknown =
         line.matches("0|d")
             || NOT_SAID.matcher(line).matches()
+            || another && SAME.matcher(line).matches()
             || Words.wish(line).equals(Optional.of(Words.Wish.UNKNOWN));
     if (line.isEmpty() || unknown) {
       asked = true;
@@ -104,25 +145,30 @@ final class WhoCalls {
     } else if (!rest.details().isBlank()) {
       keep(CallerDetails.of(rest.details()));
       asked = true;
-      same = interrupted ? Optional.empty() : new SameCaller(sitting).openCase();
+      same = interrupted ? Optional.empty() : elsewhere();
     }
     rest.toHear().ifPresent(wishes.volunteered()::hear);
+  }
+
+  /** The open case of another gate that this call is about. */
+  private Optional<CaseId> elsewhere() {
+    return another ? Optional.empty() : new SameCaller(sitting).openCase();
   }
 
   private void keep(CallerDetails who) {
     List<String> kept = new ArrayList<>();
     try {
-      if (!who.name().isEmpty() || !who.phone().isEmpty()) {
-        sitting.open().keepCaller(new Person(Person.Part.CALLER, who.name(), who.phone()));
-      }
+      callers.keep(who);
       add(kept, "", who.name());
       add(kept, "number ", who.phone());
     } catch (CasebookException e) {
       sitting.say("Name and number could not be kept: " + e.getMessage());
     }
-    boolean known = CallLog.of(sitting.moment().entries()).where().equals(Optional.of(who.where()));
-    if (!who.where().isEmpty() && !known) {
-      sitting.record(new Event.Tended(Tending.WHERE, who.where()));
+    Optional<String> before = CallLog.of(sitting.moment().entries()).where();
+    if (!who.where().isEmpty() && before.filter(w -> w.contains(who.where())).isEmpty()) {
+      String where =
+          before.filter(w -> another).map(w -> w + "; " + who.where()).orElse(who.where());
+      sitting.record(new Event.Tended(Tending.WHERE, where));
     }
     add(kept, "at ", who.where());
     if (!kept.isEmpty()) {

@@ -2,15 +2,20 @@ package yett.command.cases;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseId;
+import yett.casebook.CaseSearch;
 import yett.casebook.CaseStatus;
+import yett.casebook.CaseSummary;
 import yett.casebook.Person;
 import yett.casebook.StoredEvent;
 import yett.command.common.Completions;
@@ -52,23 +57,44 @@ public record ForgetCommands(Desk desk, Console console) {
     int forgotten = 0;
     int sayings = 0;
     List<String> left = new ArrayList<>();
+    NotesOnPeople notes = new NotesOnPeople(desk, console);
+    Map<CaseId, List<Person>> named = new LinkedHashMap<>();
+    if (person != null) {
+      elsewhere(person, open).forEach(id -> notes.search(id, NamedPeople.of(person)));
+    }
     for (CaseId id : ids) {
       List<Person> people = desk.casebook().people(id);
+      named.put(id, people);
+      notes.search(id, new NamedPeople(people));
       forgotten += desk.casebook().forgetPeople(id);
       sayings += forgetWords(id);
-      mentioned(id, people).forEach(left::add);
     }
     console.say(
         (forgotten == 1 ? "1 entry on people" : forgotten + " entries on people")
             + " forgotten in "
             + (ids.size() == 1 ? "1 case" : ids.size() + " cases")
             + (sayings == 0 ? "." : ", and what the caller said in their own words."));
+    notes.ask();
+    named.forEach((id, people) -> left.addAll(mentioned(id, people)));
     if (!left.isEmpty()) {
       console.say(
           "A name or number, or a part of it, stands in the case itself, where it stays: "
               + String.join(", ", left)
               + ". Keep names out of notes.");
     }
+  }
+
+  /** Cases in which the name or number stands as it was typed; open ones only if they are meant. */
+  private List<CaseId> elsewhere(String person, boolean open) {
+    CaseSearch text =
+        new CaseSearch(
+            Optional.empty(),
+            Set.of(),
+            Optional.of(person.strip().toLowerCase(Locale.ROOT)),
+            Optional.empty(),
+            Optional.empty(),
+            open ? Optional.empty() : Optional.of(CaseStatus.CLOSED));
+    return desk.casebook().search(text).stream().map(CaseSummary::id).toList();
   }
 
   /**

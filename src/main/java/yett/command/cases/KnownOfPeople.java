@@ -54,7 +54,7 @@ record KnownOfPeople(
 
   List<Block> blocks() {
     List<Block.Row> rows = new ArrayList<>();
-    people.forEach(p -> rows.add(Block.row(part(p), p.name() + ", " + p.phone())));
+    people.forEach(p -> rows.add(Block.row(p.part().words(), p.name() + ", " + p.phone())));
     said.forEach(s -> rows.add(Block.row("said", s)));
     desk.forEach(d -> rows.add(Block.row("desk", d)));
     return List.of(
@@ -75,7 +75,7 @@ record KnownOfPeople(
       ArrayNode people = node.putArray("people");
       for (Person p : one.people) {
         ObjectNode person = people.addObject();
-        person.put("part", part(p));
+        person.put("part", p.part().words());
         person.put("name", p.name());
         person.put("phone", p.phone());
       }
@@ -83,9 +83,5 @@ record KnownOfPeople(
       one.desk.forEach(node.putArray("desk")::add);
     }
     return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(all) + "\n";
-  }
-
-  private static String part(Person person) {
-    return person.part() == Person.Part.CALLER ? "caller" : "technician";
   }
 }

@@ -16,6 +16,9 @@ final class NamedPeople {
 
   private static final int FEWEST_DIGITS = 6;
 
+  /** Stands in a text where a name or number was. */
+  private static final String GONE = "…";
+
   private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
   private final List<String> whole;
@@ -50,6 +53,33 @@ final class NamedPeople {
   boolean isHintedAt(String text) {
     return words(text).anyMatch(parts::contains)
         || numbers.stream().anyMatch(digits(text)::contains);
+  }
+
+  /** Somebody as they were typed, a name or a number. */
+  static NamedPeople of(String nameOrNumber) {
+    boolean number = digits(nameOrNumber).length() >= FEWEST_DIGITS;
+    return new NamedPeople(
+        List.of(
+            new Person(
+                Person.Part.CALLER, number ? "" : nameOrNumber, number ? nameOrNumber : "")));
+  }
+
+  /** The text without these names and numbers. */
+  String without(String text) {
+    String left = text;
+    for (String name : whole) {
+      left = left.replaceAll("(?iu)" + Pattern.quote(name), GONE);
+    }
+    for (String number : numbers) {
+      String spelt = String.join("[ ()/.-]*", number.split(""));
+      left = left.replaceAll("\\+?\\(?" + spelt, GONE);
+    }
+    for (String part : parts) {
+      left =
+          left.replaceAll(
+              "(?iu)(?<![\\p{L}\\p{N}])" + Pattern.quote(part) + "(?![\\p{L}\\p{N}])", GONE);
+    }
+    return left;
   }
 
   private static Stream<String> words(String text) {

@@ -114,7 +114,7 @@ public record PeopleCommands(Desk desk, Console console, StandardStreams output)
       String text =
           Optional.of(person.name()).filter(n -> !n.isEmpty()).orElse("name not known")
               + (person.phone().isEmpty() ? "" : ", " + person.phone());
-      rows.add(Block.row(person.part() == Part.CALLER ? "caller" : "technician", text));
+      rows.add(Block.row(person.part().words(), text));
     }
     console.show(
         rows.isEmpty()

@@ -33,6 +33,16 @@ public final class ListChoice {
    * contains commas and is typed as shown is one name.
    */
   public static Several several(String line, List<String> ids, List<String> texts) {
+    return several(line, ids, texts, fromOne(ids.size()));
+  }
+
+  /**
+   * The same for a list of which some numbers are left out.
+   *
+   * @param numbers the number of each entry
+   */
+  public static Several several(
+      String line, List<String> ids, List<String> texts, List<Integer> numbers) {
     List<String> left = new ArrayList<>(line.isBlank() ? List.of() : List.of(parts(line)));
     Set<Integer> positions = new TreeSet<>();
     while (!left.isEmpty()) {
@@ -42,7 +52,7 @@ public final class ListChoice {
         taken--;
         found = same(String.join(",", left.subList(0, taken)), ids, texts);
       }
-      found = found.size() == 1 ? found : named(left.get(0), ids, texts);
+      found = found.size() == 1 ? found : named(left.get(0), ids, texts, numbers);
       if (found.size() != 1) {
         return new Several(List.copyOf(positions), Optional.of(left.get(0).strip()));
       }
@@ -57,7 +67,7 @@ public final class ListChoice {
    * most of its words. If several are returned, the line is not clear.
    */
   public static List<Integer> pick(String line, List<String> ids, List<String> texts) {
-    List<Integer> named = named(line, ids, texts);
+    List<Integer> named = named(line, ids, texts, fromOne(ids.size()));
     String text = line.strip().toLowerCase(Locale.ROOT);
     return named.isEmpty() && !isNumber(text) ? mostWordsInCommon(text, texts) : named;
   }
@@ -66,11 +76,16 @@ public final class ListChoice {
     return text.matches("\\d{1,3}");
   }
 
-  private static List<Integer> named(String line, List<String> ids, List<String> texts) {
+  private static List<Integer> fromOne(int size) {
+    return IntStream.rangeClosed(1, size).boxed().toList();
+  }
+
+  private static List<Integer> named(
+      String line, List<String> ids, List<String> texts, List<Integer> numbers) {
     String text = line.strip().toLowerCase(Locale.ROOT);
     if (isNumber(text)) {
-      int number = Integer.parseInt(text);
-      return number >= 1 && number <= ids.size() ? List.of(number - 1) : List.of();
+      int position = numbers.indexOf(Integer.parseInt(text));
+      return position >= 0 ? List.of(position) : List.of();
     }
     if (text.isEmpty()) {
       return List.of();

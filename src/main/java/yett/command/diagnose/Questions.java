@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
@@ -120,6 +122,11 @@ public final class Questions {
     return closed.isPresent();
   }
 
+  /** Asks about the dangers of which these complaints tell, which came after a repair. */
+  void hearDangersOf(List<String> complaints) {
+    wishes.volunteered().hearNewComplaints(complaints);
+  }
+
   /** Asks for one entry of a list, by number or by its words. */
   public OptionalInt one(String prompt, List<String> ids, List<String> texts, String refusal) {
     return position(prompt, line -> ListChoice.pick(line, ids, texts), refusal);
@@ -162,29 +169,49 @@ public final class Questions {
 
   /** Asks for any number of entries of a list that was shown before, in one line; 0 means none. */
   public Optional<List<Integer>> several(String prompt, List<String> ids, List<String> texts) {
-    return picked(Optional.empty(), prompt, ids, texts, false);
+    return picked(Optional.empty(), prompt, new Entries(ids, texts), false);
+  }
+
+  /** The same for a list of which some numbers are left out. */
+  public Optional<List<Integer>> several(
+      String prompt, List<String> ids, List<String> texts, List<Integer> numbers) {
+    return picked(Optional.empty(), prompt, new Entries(ids, texts, numbers), false);
   }
 
   /** The same for a list that is shown here first, a page at a time. */
   public Optional<List<Integer>> several(
       LongList list, String prompt, List<String> ids, List<String> texts) {
     list.show();
-    return picked(Optional.of(list), prompt, ids, texts, false);
+    return picked(Optional.of(list), prompt, new Entries(ids, texts), false);
   }
 
   /** The same for a question within another one: back leads to the other one, and no further. */
   Optional<List<Integer>> severalWithin(
       LongList list, String prompt, List<String> ids, List<String> texts) {
     list.show();
-    return picked(Optional.of(list), prompt, ids, texts, true);
+    return picked(Optional.of(list), prompt, new Entries(ids, texts), true);
+  }
+
+  /** The entries of a list, each with its number. */
+  private record Entries(List<String> ids, List<String> texts, List<Integer> numbers) {
+    Entries(List<String> ids, List<String> texts) {
+      this(ids, texts, IntStream.rangeClosed(1, ids.size()).boxed().toList());
+    }
+
+    ListChoice.Several in(String line) {
+      return ListChoice.several(line, ids, texts, numbers);
+    }
+
+    String toType() {
+      boolean all = numbers.get(numbers.size() - 1) == numbers.size();
+      return all
+          ? "numbers from 1 to " + numbers.size()
+          : numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
   }
 
   private Optional<List<Integer>> picked(
-      Optional<LongList> list,
-      String prompt,
-      List<String> ids,
-      List<String> texts,
-      boolean within) {
+      Optional<LongList> list, String prompt, Entries entries, boolean within) {
     Moment before = sitting.moment();
     while (true) {
       String line = sitting.line(list.map(l -> l.prompt(prompt)).orElse(prompt));
@@ -213,7 +240,7 @@ public final class Questions {
                     "The whole list is shown above. Type numbers from it, or other words."));
         continue;
       }
-      ListChoice.Several picked = ListChoice.several(text, ids, texts);
+      ListChoice.Several picked = entries.in(text);
       if (!text.isEmpty() && picked.unclear().isEmpty()) {
         return Optional.of(picked.positions());
       }
@@ -222,8 +249,8 @@ public final class Questions {
       }
       sitting.say(
           picked.unclear().map(part -> Words.quoted(part) + " is not understood. ").orElse("")
-              + "Type 0 for none, or numbers from 1 to "
-              + ids.size()
+              + "Type 0 for none, or "
+              + entries.toType()
               + " separated by spaces.");
     }
   }

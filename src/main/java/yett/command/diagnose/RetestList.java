@@ -4,16 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yett.console.Block;
+import yett.interview.Answer;
 import yett.interview.CaseState;
 import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
+import yett.knowledge.Telephone;
 
 /**
  * Asks how the try of the gate went: whether it runs and, if not, which reported complaints remain
  * and which are new.
  */
 public final class RetestList {
+  /** Asks a caller how it went after a repair, whose last step may have been a run. */
+  public static final String SEEN_OR_TRIED =
+      "Does it run as it should now? If you have watched it open once and close once since, that"
+          + " counts. If not, stand to the side, with nobody in the opening, let it do what is"
+          + " missing, and watch.";
+
   /** Instructions to a caller for trying the gate. */
   public static final String TO_TRY =
       "Stand to the side, with nobody in the opening. Let it open once and close once, and watch."
@@ -51,7 +59,26 @@ public final class RetestList {
         .boxed()
         .flatMap(i -> tried(words.get(i), reported).stream())
         .findFirst()
-        .ifPresent(events -> sitting.record(events.toArray(Event[]::new)));
+        .ifPresent(this::record);
+  }
+
+  private void record(List<Event> events) {
+    sitting.record(events.toArray(Event[]::new));
+    List<String> anew =
+        events.stream()
+            .filter(Event.Retested.class::isInstance)
+            .flatMap(e -> ((Event.Retested) e).anew().stream())
+            .toList();
+    questions.hearDangersOf(anew);
+  }
+
+  /** A caller was asked for one run each way, which is what the proof asks for. */
+  private List<Event> ranOnTheTelephone() {
+    Event.Retested runs = new Event.Retested(true);
+    Check proof = sitting.base().checks().get(Telephone.USUAL_RUN);
+    return proof == null
+        ? List.of(runs)
+        : List.of(runs, new Event.Answered(proof.id(), new Answer.Chosen(Check.PASS)));
   }
 
   private List<Check> reported() {
@@ -88,9 +115,11 @@ public final class RetestList {
     if (word.equals("yes") && atTheGate) {
       return new StillThere(sitting, questions).afterRun();
     }
+    if (word.equals("yes")) {
+      return Optional.of(ranOnTheTelephone());
+    }
     Optional<Event.Retested> tried =
         switch (word) {
-          case "yes" -> Optional.of(new Event.Retested(true));
           case "same" -> Optional.of(new Event.Retested(false, Optional.of(true)));
           case PART -> part(reported);
           case OTHER -> anew(reported).map(other -> Event.Retested.left(List.of(), other));

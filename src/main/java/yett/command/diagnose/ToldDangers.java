@@ -32,20 +32,29 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
    * about by its name when they were said.
    */
   boolean askOf(Collection<String> complaints) {
-    Spoken spoken = sitting.base().telephone().spoken();
-    List<Thing> told =
-        open(
-            complaints.stream()
-                .flatMap(c -> spoken.dangers("complaint", c).entrySet().stream())
-                .map(d -> new Thing(Thing.Kind.DANGER, d.getKey(), d.getValue()))
-                .distinct()
-                .toList());
+    List<Thing> told = toldBy(complaints);
     if (told.isEmpty()) {
       return false; // the usual case, and what was said need not be heard again
     }
     Set<Thing> asked = sitting.ears().tellings().dangers(sitting.moment().state().told().said());
     List<Thing> dangers = told.stream().filter(t -> !asked.contains(t)).toList();
     return !dangers.isEmpty() && ask(dangers, "", said -> {});
+  }
+
+  /** The same of complaints that came after a repair: what was denied before may be so now. */
+  boolean askAnewOf(Collection<String> complaints) {
+    List<Thing> told = toldBy(complaints);
+    return !told.isEmpty() && ask(told, "", said -> {});
+  }
+
+  private List<Thing> toldBy(Collection<String> complaints) {
+    Spoken spoken = sitting.base().telephone().spoken();
+    return open(
+        complaints.stream()
+            .flatMap(c -> spoken.dangers("complaint", c).entrySet().stream())
+            .map(d -> new Thing(Thing.Kind.DANGER, d.getKey(), d.getValue()))
+            .distinct()
+            .toList());
   }
 
   private List<Thing> open(List<Thing> dangers) {

@@ -189,6 +189,11 @@ public final class Volunteered {
     dangers.askOf(complaints);
   }
 
+  /** The same for complaints that are new after a repair. */
+  void hearNewComplaints(List<String> complaints) {
+    dangers.askAnewOf(complaints);
+  }
+
   private static boolean isClear(Thing thing, Heard heard) {
     return heard.findings().stream().anyMatch(f -> f.thing().equals(thing) && f.weight() >= CLEAR);
   }
