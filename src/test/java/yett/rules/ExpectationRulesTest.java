@@ -35,6 +35,10 @@ class ExpectationRulesTest extends ShownByExamples {
             "how low the batteries dipped when the gate was in order",
             was("battery-running-voltage", 24.6)),
         example("what force keeps a cantilevered leaf rolling", site("support", "cantilever")),
+        example("what a lithium pack is charged with", site("batteries", "lithium")),
+        example("what a lithium pack has at rest", site("batteries", "lithium")),
+        example("how low a lithium pack dips", site("batteries", "lithium")),
+        example("how far a lithium pack falls", site("batteries", "lithium")),
         example(
             "what the supply gives at the mains that was read",
             read(7, "mains-at-terminals", "221 V")));

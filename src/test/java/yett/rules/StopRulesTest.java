@@ -104,6 +104,10 @@ class StopRulesTest extends ShownByExamples {
             site("usual-temperature", "-12 C"),
             read(1, "battery-rest-voltage", "22 V")),
         example(
+            "a lithium pack is not charged in frost",
+            site("batteries", "lithium"),
+            site("usual-temperature", "-2 C")),
+        example(
             "an operator on a tap that is quite wrong is not powered or run",
             said(1, "supply-setting", "wrong")),
         example(
