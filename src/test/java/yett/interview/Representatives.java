@@ -476,6 +476,10 @@ final class Representatives {
     }
     Check any = all.ordinaryChecks().findFirst().orElseThrow();
     checks.put(LOOKED, copy(any, LOOKED, Map.of()));
+    repairs.replaceAll(
+        (id, repair) ->
+            Repairs.measuredBy(
+                repair, repair.measureFirst().stream().filter(checks::containsKey).toList()));
     doubles.add(LOOKED);
     RuleBase kept = all.withCards(all.causes(), checks, all.histories(), repairs);
     return new RuleBase(

@@ -49,4 +49,24 @@ public final class Repairs {
         onlyIf,
         repair.source());
   }
+
+  /** The same repair, with other checks to make before it. */
+  public static Repair measuredBy(Repair repair, List<String> measureFirst) {
+    return new Repair(
+        repair.id(),
+        repair.name(),
+        repair.steps(),
+        repair.removes(),
+        repair.minutes(),
+        repair.parts(),
+        repair.needs(),
+        repair.who(),
+        repair.hazards(),
+        measureFirst,
+        repair.entails(),
+        repair.proofs(),
+        repair.putsRight(),
+        repair.onlyIf(),
+        repair.source());
+  }
 }
