@@ -267,7 +267,11 @@ public final class OpenCase implements AutoCloseable {
   private EntryOutcome appendAfterOthers(int known, List<Entry> mine) {
     var together =
         Meanwhile.of(
-            e -> e.accept(new NoteWords(interview.expertise().base())), entries, known, mine);
+            interview.expertise().base(),
+            e -> e.accept(new NoteWords(interview.expertise().base())),
+            entries,
+            known,
+            mine);
     List<Entry> next = new ArrayList<>(entries);
     next.addAll(together.added());
     if (!together.added().isEmpty()) {
