@@ -95,8 +95,7 @@ public record DiagnoseCommands(Desk desk, Console console) {
       if (state.closed().isPresent()) {
         takeUp(open, "was closed: " + state.closed().get().words(), new Event.TakenUp());
       } else if (open.moment().step() instanceof Step.HandOver h && h.staysOpen()) {
-        takeUp(
-            open, "was left open for an inquiry", new Event.Returned(), new Event.DangersAgain());
+        takeUp(open, "was left open for an inquiry", new Event.Returned());
       }
       boolean sameRules =
           state
@@ -131,7 +130,7 @@ public record DiagnoseCommands(Desk desk, Console console) {
    * Continues a case that was handed over or left: dangers are asked about first, then the state of
    * the gate.
    */
-  private void takeUp(OpenCase open, String left, Event... how) {
+  private void takeUp(OpenCase open, String left, Event how) {
     console.say(
         "This case "
             + left
