@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -46,11 +47,16 @@ public final class Outbox {
       return files
           .map(Outbox::parcel)
           .flatMap(Optional::stream)
-          .filter(p -> !p.content().events().isEmpty())
+          .filter(p -> !p.content().events().isEmpty() || p.isDamaged())
           .sorted(
               java.util.Comparator.comparing(Parcel::caseId)
                   .thenComparing(p -> p.content().after())
-                  .thenComparing(p -> p.content().events().get(0).at()))
+                  .thenComparing(
+                      p ->
+                          p.content().events().stream()
+                              .findFirst()
+                              .map(NewEvent::at)
+                              .orElse(Instant.EPOCH)))
           .toList();
     } catch (IOException e) {
       throw Troubles.explained(directory.toString(), e);

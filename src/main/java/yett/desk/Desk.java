@@ -464,7 +464,7 @@ public final class Desk implements AutoCloseable {
       try (OpenCase open = open(left.caseId(), Role.TECHNICIAN)) {
         int entries = left.content().events().size();
         EntryOutcome recorded = open.deliver(left);
-        notices.accept(delivered(open, entries, recorded));
+        notices.accept(delivered(open, entries, recorded) + unreadable(left));
       } catch (CasebookException | IllegalArgumentException e) {
         notices.accept(
             "Case "
@@ -473,6 +473,16 @@ public final class Desk implements AutoCloseable {
                 + e.getMessage());
       }
     }
+  }
+
+  private static String unreadable(Parcel left) {
+    return left.aside()
+        .map(
+            file ->
+                " What follows cannot be read and is kept in "
+                    + file
+                    + ". Ask whoever answered, and enter it again.")
+        .orElse("");
   }
 
   private static String delivered(OpenCase open, int entries, EntryOutcome recorded) {

@@ -197,9 +197,13 @@ public final class OpenCase implements AutoCloseable {
     if (waiting() > 0 || now.equals(told) || moment.state().opened().isEmpty()) {
       return;
     }
-    if (new GateMemory(casebook, clock)
-        .keep(casebook.summary(id).siteId(), now.site(), now.batteries())) {
-      told = now;
+    try {
+      if (new GateMemory(casebook, clock)
+          .keep(casebook.summary(id).siteId(), now.site(), now.batteries())) {
+        told = now;
+      }
+    } catch (CasebookException e) {
+      // As with the line in the list: the answers are stored, and the next one tries again.
     }
   }
 
@@ -213,8 +217,12 @@ public final class OpenCase implements AutoCloseable {
               new StoredEvent(
                   content.after() + mine.size() + 1, e.at(), e.by(), e.type(), e.body())));
     }
-    EntryOutcome recorded = appendAfterOthers(Math.toIntExact(content.after()), mine);
-    left.delivered(); // its events are stored, or wait in our own parcel
+    EntryOutcome recorded =
+        mine.isEmpty()
+            ? EntryOutcome.stored(0)
+            : appendAfterOthers(Math.toIntExact(content.after()), mine);
+    left.setAside();
+    left.delivered(); // what can be read of it is stored, or waits in our own parcel
     return update(recorded);
   }
 
@@ -260,7 +268,11 @@ public final class OpenCase implements AutoCloseable {
   private EntryOutcome appendAfterOthers(int known, List<Entry> mine) {
     var together =
         Meanwhile.of(
-            e -> e.accept(new NoteWords(interview.expertise().base())), entries, known, mine);
+            interview.expertise().base(),
+            e -> e.accept(new NoteWords(interview.expertise().base())),
+            entries,
+            known,
+            mine);
     List<Entry> next = new ArrayList<>(entries);
     next.addAll(together.added());
     if (!together.added().isEmpty()) {

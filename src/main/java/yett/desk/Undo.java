@@ -73,8 +73,8 @@ public final class Undo {
   }
 
   /**
-   * Whether the events came from one typed line: dangers of one list, looks of one round, or what
-   * was known of the gate.
+   * Whether the events came from one typed line: dangers of one list with those taken back as a
+   * mistake, looks of one round, or what was known of the gate.
    */
   private static boolean together(Entry earlier, Entry later, RuleBase base) {
     boolean site =
@@ -86,7 +86,13 @@ public final class Undo {
             && base.checks().containsKey(a.check())
             && base.checks().containsKey(b.check())
             && isOneList(base.checks().get(a.check()), base.checks().get(b.check()));
-    return (site || list) && earlier.at().equals(later.at());
+    boolean mistakes =
+        earlier.event() instanceof Event.Corrected
+            && (later.event() instanceof Event.Corrected
+                || later.event() instanceof Event.Answered b
+                    && base.checks().containsKey(b.check())
+                    && base.checks().get(b.check()).danger());
+    return (site || list || mistakes) && earlier.at().equals(later.at());
   }
 
   private static boolean isOneList(Check one, Check other) {

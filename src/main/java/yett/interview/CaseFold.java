@@ -65,9 +65,14 @@ final class CaseFold implements Event.Visitor<Runnable> {
         corrections.put(c.event(), each);
       }
     }
-    for (Entry each : valid) {
+    Set<Long> gone = Entry.takenBack(entries);
+    for (Entry each : entries) {
       entry = each;
-      each.event().accept(this).run();
+      if (!gone.contains(each.number())) {
+        each.event().accept(this).run();
+      } else if (each.event() instanceof Event.MadeSafe safe) {
+        inForceFrom(safe); // what was switched off at the gate is not on again
+      }
     }
     Role now = present.orElse(role);
     return new CaseState(
@@ -328,16 +333,20 @@ final class CaseFold implements Event.Visitor<Runnable> {
     return advancing(
         () -> {
           madeSafe.put(event.stop(), entry);
-          event
-              .setUps()
-              .ifPresent(
-                  now -> {
-                    setUps.clear();
-                    setUps.addAll(now);
-                    unseen.retainAll(now);
-                    now.stream().reduce((a, b) -> b).ifPresent(unseen::remove);
-                  });
+          inForceFrom(event);
         });
+  }
+
+  private void inForceFrom(Event.MadeSafe event) {
+    event
+        .setUps()
+        .ifPresent(
+            now -> {
+              setUps.clear();
+              setUps.addAll(now);
+              unseen.retainAll(now);
+              now.stream().reduce((a, b) -> b).ifPresent(unseen::remove);
+            });
   }
 
   @Override

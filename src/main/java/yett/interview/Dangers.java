@@ -57,7 +57,11 @@ final class Dangers {
   }
 
   private Optional<Step> firstUnsafe(Predicate<StopNow> which) {
-    return stops.stream().filter(which).filter(s -> !isMadeSafe(s)).findFirst().map(this::makeSafe);
+    return stops.stream()
+        .filter(which)
+        .filter(s -> !SafeNow.is(s, present.state, base))
+        .findFirst()
+        .map(this::makeSafe);
   }
 
   private Optional<Step> goOn() {
@@ -104,27 +108,11 @@ final class Dangers {
    * themselves.
    */
   static boolean isSaidFromAfar(CaseState.Answered answer, Role present) {
-    return answer.by() == Role.CALLER && present != Role.CALLER;
+    return isSaidFromAfar(answer.by(), present);
   }
 
-  /**
-   * Whether a stop was made safe and still is. Somebody at the gate does again what a caller did.
-   * It counts as undone after a new report of the danger, and if the gate is no longer in the state
-   * in which it was made safe.
-   */
-  private boolean isMadeSafe(StopNow stop) {
-    Entry done = present.state.madeSafe().get(stop.stop());
-    return done != null
-        && done.number() > stop.event()
-        && (done.by() != Role.CALLER || present.isCall())
-        && base.stops().get(stop.stop()).leaves().map(this::stillStands).orElse(true);
-  }
-
-  private boolean stillStands(String safe) {
-    SetUp setUp = base.setUps().get(safe);
-    return setUp == null
-        || !present.role().may(setUp.who())
-        || present.state.work().setUps().contains(safe);
+  static boolean isSaidFromAfar(Role by, Role present) {
+    return by == Role.CALLER && present != Role.CALLER;
   }
 
   private boolean goesOn(Stop stop) {

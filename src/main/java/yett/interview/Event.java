@@ -492,7 +492,8 @@ public sealed interface Event {
   }
 
   /**
-   * What a stop demands was done or passed on.
+   * What a stop demands was done or passed on. Taken back, it counts as not done; the set-ups stay
+   * as they were left, because they exist at the real gate.
    *
    * @param setUps set-ups in force from then on, the one that this stop demands last; empty if none
    *     changed

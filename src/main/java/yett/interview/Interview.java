@@ -71,7 +71,7 @@ public final class Interview implements AutoCloseable {
    * throwing. The moment lists them.
    */
   public Moment asFarAsPossible(List<Entry> entries, Role present) {
-    return new FailingEvents(sound -> attempt(sound, present)).of(entries);
+    return new FailingEvents(expertise.base(), sound -> attempt(sound, present)).of(entries);
   }
 
   private Moment attempt(List<Entry> entries, Role present) {

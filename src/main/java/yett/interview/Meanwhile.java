@@ -8,11 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import yett.knowledge.RuleBase;
 
 /**
  * Merges what two people entered on one case at the same time. The first person's events stay. The
  * second person's events follow where they still fit; duplicates are dropped; what disagrees
  * becomes a note. So no answer is lost and none is replaced without asking.
+ *
+ * <p>A danger never becomes a note: it counts whatever the first person said, repaired or closed.
+ * Nobody takes over from a merge what the gate is like: if both worked at it, dangers are asked
+ * about again and every state in force is gone through again ({@link BothAtTheGate}).
  */
 public final class Meanwhile {
 
@@ -35,7 +40,15 @@ public final class Meanwhile {
    */
   public record Clash(String check, long event, Answer theirs, Answer mine) {}
 
+  private final RuleBase base;
   private final Function<Event, String> told;
+  private final List<Entry> mine;
+  private final BothAtTheGate both;
+
+  /** Whether the first person closed the case. */
+  private final boolean closed;
+
+  private boolean takenUp;
   private final List<Entry> newer;
   private final List<Entry> theirs;
   private final CaseState state;
@@ -45,17 +58,29 @@ public final class Meanwhile {
   private Optional<Ending> unclosed = Optional.empty();
   private long next;
 
-  private Meanwhile(Function<Event, String> told, List<Entry> stored, int known, List<Entry> mine) {
+  private Meanwhile(
+      RuleBase base,
+      Function<Event, String> told,
+      List<Entry> stored,
+      int known,
+      List<Entry> mine) {
+    this.base = base;
     this.told = told;
-    this.newer = stored.subList(Math.min(known, stored.size()), stored.size());
+    this.mine = mine;
+    List<Entry> before = stored.subList(0, Math.min(known, stored.size()));
+    this.newer = stored.subList(before.size(), stored.size());
     this.theirs = newer.stream().filter(n -> find(n, mine).isEmpty()).toList();
     this.state = CaseState.of(stored);
     this.next = stored.size() + 1L;
+    this.both = new BothAtTheGate(base, before, theirs, state.work().setUps(), mine);
+    this.closed =
+        CaseState.of(stored.stream().filter(e -> !isMyTakingUp(e)).toList()).closed().isPresent();
   }
 
   /**
    * Merges two continuations of a case.
    *
+   * @param base tells which answers tell of a danger, and which set-ups can be in force together
    * @param told the wording of an event for a note
    * @param stored the case as stored now, including the first person's events; perhaps also some of
    *     the second person's, if they did not learn that these had arrived
@@ -63,9 +88,14 @@ public final class Meanwhile {
    * @param mine the second person's events, numbered from there
    */
   public static Together of(
-      Function<Event, String> told, List<Entry> stored, int known, List<Entry> mine) {
-    var meanwhile = new Meanwhile(told, stored, known, mine);
+      RuleBase base,
+      Function<Event, String> told,
+      List<Entry> stored,
+      int known,
+      List<Entry> mine) {
+    var meanwhile = new Meanwhile(base, told, stored, known, mine);
     mine.forEach(meanwhile::bring);
+    meanwhile.goThroughAgain();
     return new Together(
         meanwhile.theirs,
         List.copyOf(meanwhile.added),
@@ -81,12 +111,28 @@ public final class Meanwhile {
         .findFirst();
   }
 
+  /** Whether an earlier delivery of the same events took the case up because of a danger. */
+  private boolean isMyTakingUp(Entry entry) {
+    return entry.event() instanceof Event.TakenUp
+        && find(entry, mine).isEmpty()
+        && mine.stream().anyMatch(m -> m.at().equals(entry.at()) && m.by() == entry.by());
+  }
+
+  /** Nobody has seen the gate as it stands after what both did there. */
+  private void goThroughAgain() {
+    if (!mine.isEmpty() && both.worked() && (!closed || takenUp)) {
+      Entry last = mine.get(mine.size() - 1);
+      both.entered().forEach(e -> add(last, e));
+      add(last, new Event.Returned());
+    }
+  }
+
   private void bring(Entry mine) {
     Event event = mine.event();
     Optional<Entry> arrived = find(mine, newer);
     if (arrived.isPresent()) {
       numbers.put(mine.number(), arrived.get().number());
-    } else if (state.closed().isPresent()) {
+    } else if (closed) {
       event.accept(new Afterwards(mine)).run();
     } else {
       event.accept(new Bringing(mine)).run();
@@ -119,6 +165,28 @@ public final class Meanwhile {
     @Override
     public Runnable closed(Event.Closed event) {
       return () -> {};
+    }
+
+    @Override
+    public Runnable answered(Event.Answered event) {
+      return event.answer().tells() && both.isDanger(event) ? () -> danger(event) : other(event);
+    }
+
+    @Override
+    public Runnable corrected(Event.Corrected event) {
+      return both.answeredAnew(event)
+          .filter(a -> a.answer().tells() && both.isDanger(a))
+          .<Runnable>map(a -> () -> danger(a))
+          .orElseGet(() -> other(event));
+    }
+
+    /** A closed case is open again: somebody is in danger, whatever it was closed as. */
+    private void danger(Event.Answered event) {
+      if (!takenUp) {
+        takenUp = true;
+        add(mine, new Event.TakenUp());
+      }
+      add(mine, event);
     }
 
     @Override
@@ -164,6 +232,7 @@ public final class Meanwhile {
     public Runnable retracted(Event.Retracted event) {
       return () ->
           number(event.event())
+              .filter(n -> !isTheirs(n)) // what they said themselves stays
               .map(Event.Retracted::new)
               .filter(r -> !isSaid(r))
               .ifPresent(r -> add(mine, r));
@@ -185,6 +254,21 @@ public final class Meanwhile {
         unclosed = Optional.of(event.ending());
         note(mine, "Closed as " + event.ending().words() + " before the other's answers were seen");
       };
+    }
+
+    @Override
+    public Runnable setUpEntered(Event.SetUpEntered event) {
+      return both.moved() ? () -> besides(event) : () -> add(mine, event);
+    }
+
+    @Override
+    public Runnable setUpLeft(Event.SetUpLeft event) {
+      return both.moved() ? () -> besides(event) : () -> add(mine, event);
+    }
+
+    @Override
+    public Runnable madeSafe(Event.MadeSafe event) {
+      return both.moved() && event.setUps().isPresent() ? () -> besides(event) : other(event);
     }
 
     @Override
@@ -240,8 +324,10 @@ public final class Meanwhile {
         state.answers().stream()
             .filter(a -> a.check().equals(e.check()) && isTheirs(a.event()))
             .reduce((a, b) -> b);
+    boolean danger = both.isDanger(e);
     if (other.isEmpty()) {
-      if (theirs.stream().anyMatch(t -> t.event() instanceof Event.Repaired r && r.done())) {
+      if (!danger
+          && theirs.stream().anyMatch(t -> t.event() instanceof Event.Repaired r && r.done())) {
         note(mine, "Before the repair: " + told.apply(e)); // the repair may have changed it
       } else {
         add(mine, e);
@@ -253,11 +339,18 @@ public final class Meanwhile {
       numbers.put(mine.number(), stands.event());
       return;
     }
+    if (danger) {
+      add(mine, e); // one of the two saw it: the gate stops until it is looked at again
+      return;
+    }
     if (!stands.answer().tells()) {
       add(mine, new Event.Corrected(stands.event(), e.answer()));
       return;
     }
     note(mine, "At the same time: " + told.apply(e));
+    if (isDanger(stands.event())) {
+      return; // it stands; nobody chooses it away at the desk
+    }
     clashes.add(new Clash(e.check(), stands.event(), stands.answer(), e.answer()));
   }
 
@@ -270,8 +363,14 @@ public final class Meanwhile {
   }
 
   private void corrected(Entry mine, Event.Corrected e) {
-    Optional<Event.Corrected> fits = number(e.event()).map(n -> new Event.Corrected(n, e.answer()));
-    if (fits.isEmpty()) {
+    Optional<Event.Corrected> fits =
+        number(e.event())
+            .filter(n -> !isTheirs(n) || !isDanger(n))
+            .map(n -> new Event.Corrected(n, e.answer()));
+    Optional<Event.Answered> danger = both.answeredAnew(e).filter(both::isDanger);
+    if (fits.isEmpty() && danger.isPresent()) {
+      answered(mine, danger.get());
+    } else if (fits.isEmpty()) {
       note(mine, "At the same time: " + told.apply(e));
     } else if (!isSaid(fits.get())) {
       add(mine, fits.get());
@@ -284,15 +383,20 @@ public final class Meanwhile {
     return before ? Optional.of(event) : Optional.ofNullable(numbers.get(event));
   }
 
+  /** Whether an answer of this number tells of a danger, as it counts now. */
+  private boolean isDanger(long event) {
+    return state.answers().stream()
+        .filter(a -> a.event() == event)
+        .anyMatch(a -> both.isDanger(new Event.Answered(a.check(), a.answer())));
+  }
+
   private boolean isTheirs(long event) {
     return theirs.stream().anyMatch(t -> t.number() == event);
   }
 
   /** Whether the first person entered the same event. */
   private boolean isSaid(Event event) {
-    return theirs.stream().anyMatch(t -> t.event().equals(event))
-        || event instanceof Event.SetUpEntered e && state.work().setUps().contains(e.setUp())
-        || event instanceof Event.SiteTaken && state.told().siteTaken();
+    return theirs.stream().anyMatch(t -> t.event().equals(event));
   }
 
   private boolean otherSite(Event.SiteAnswered mine) {

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
@@ -62,6 +61,8 @@ final class PlainReading {
     for (Entry e : entries) {
       if (!gone.contains(e.number())) {
         e.event().accept(new Adding(e, corrections)).run();
+      } else if (e.event() instanceof Event.MadeSafe m) {
+        inForceAfter(m); // taking a word back moves nothing at the gate
       }
     }
   }
@@ -135,11 +136,7 @@ final class PlainReading {
     public Runnable madeSafe(Event.MadeSafe event) {
       return () -> {
         madeSafe.put(event.stop(), entry.number());
-        event.setUps().ifPresent(now -> inForce.retainAll(now));
-        event.setUps().ifPresent(inForce::addAll);
-        event
-            .setUps()
-            .ifPresent(now -> unseen.retainAll(now.subList(0, Math.max(0, now.size() - 1))));
+        inForceAfter(event);
       };
     }
 
@@ -149,15 +146,15 @@ final class PlainReading {
     }
   }
 
+  private void inForceAfter(Event.MadeSafe event) {
+    event.setUps().ifPresent(now -> inForce.retainAll(now));
+    event.setUps().ifPresent(inForce::addAll);
+    event.setUps().ifPresent(now -> unseen.retainAll(now.subList(0, Math.max(0, now.size() - 1))));
+  }
+
   /** The last answer to a check, at any time. */
   Optional<Told> last(String check) {
     return told.stream().filter(t -> t.check().equals(check)).reduce((a, b) -> b);
-  }
-
-  /** Whether any proof was made after the last answer to a check. */
-  boolean isProvedSince(String check) {
-    int at = last(check).map(told::lastIndexOf).orElse(-1);
-    return told.stream().skip(at + 1L).anyMatch(t -> t.answer().is(Check.PASS));
   }
 
   /** The last answer to a check since the last repair. */

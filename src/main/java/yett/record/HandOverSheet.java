@@ -15,6 +15,7 @@ import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
+import yett.interview.SafeNow;
 import yett.interview.SomeEvents;
 import yett.interview.Step;
 import yett.knowledge.Check;
@@ -118,7 +119,7 @@ public final class HandOverSheet {
       }
       page.heading("Danger");
       for (String stop : stops) {
-        boolean safe = state.madeSafe().containsKey(stop);
+        boolean safe = SafeNow.is(stop, moment, base);
         page.item(
             words.stop(stop)
                 + (safe

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
 import yett.interview.Moment;
+import yett.interview.SafeNow;
 import yett.interview.SiteFacts;
 import yett.interview.Trail;
 import yett.knowledge.RuleBase;
@@ -84,17 +85,15 @@ record StartLines(RuleBase base, Wording words, Moment moment, Outline page) {
         lines.add(words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
       }
     }
-    moment
-        .judgement()
-        .stops()
+    moment.judgement().stops().stream()
+        .map(s -> s.stop())
+        .distinct()
         .forEach(
             s ->
                 lines.add(
                     "STOP: "
-                        + words.stop(s.stop())
-                        + (moment.state().madeSafe().containsKey(s.stop())
-                            ? ", made safe"
-                            : ", not yet made safe")));
+                        + words.stop(s)
+                        + (SafeNow.is(s, moment, base) ? ", made safe" : ", not yet made safe")));
     page.list("Dangers asked", lines);
   }
 }

@@ -39,6 +39,21 @@ public final class NoteWords implements SomeEvents<String> {
   }
 
   @Override
+  public String setUpEntered(Event.SetUpEntered event) {
+    return words.event(event);
+  }
+
+  @Override
+  public String setUpLeft(Event.SetUpLeft event) {
+    return words.event(event);
+  }
+
+  @Override
+  public String madeSafe(Event.MadeSafe event) {
+    return words.event(event);
+  }
+
+  @Override
   public String other(Event event) {
     return EventText.write(event);
   }

@@ -91,6 +91,41 @@ class OutboxTest {
         .containsExactly(Writer.event("caller", 1));
   }
 
+  /** They were confirmed: somebody was told that they are kept. */
+  @Test
+  void damaged_lines_and_those_after_them_are_set_aside_and_not_deleted() throws Exception {
+    parcel.add(4, List.of(Writer.event("caller", 1), Writer.event("caller", 2)));
+    parcel.add(4, List.of(Writer.event("caller", 3)));
+    List<String> lines = Files.readAllLines(file());
+    String damaged = "\u0000" + lines.get(1).substring(1) + "\n" + lines.get(2) + "\n";
+    Files.writeString(file(), lines.get(0) + "\n" + damaged);
+
+    Parcel left = outbox.parcels().get(0);
+    assertThat(left.content().events()).containsExactly(Writer.event("caller", 1));
+    left.setAside();
+    left.delivered();
+
+    assertThat(Files.readString(left.aside().orElseThrow())).isEqualTo(damaged);
+    assertThat(outbox.parcels()).isEmpty();
+  }
+
+  @Test
+  void a_parcel_of_which_nothing_can_be_read_is_told_of_and_one_cut_short_is_not()
+      throws Exception {
+    parcel.add(4, List.of(Writer.event("caller", 1)));
+    Files.write(file(), new byte[] {'{', (byte) 0xff, '\n'});
+    Parcel left = outbox.parcels().get(0);
+    left.setAside();
+    assertThat(left.aside()).isPresent();
+    left.delivered();
+
+    Parcel cut = outbox.newParcel(new CaseId(2026, 8));
+    cut.add(4, List.of(Writer.event("caller", 1)));
+    Files.writeString(file(), "{\"after\":4,", StandardOpenOption.APPEND);
+    cut.setAside();
+    assertThat(cut.aside()).isEmpty();
+  }
+
   @Test
   void what_is_replaced_or_delivered_does_not_wait_any_more() {
     parcel.add(4, List.of(Writer.event("caller", 1)));

@@ -162,6 +162,20 @@ class OpenCaseTest {
     assertThat(stored()).containsExactly(NOBODY, LIT, DARK);
   }
 
+  /** What is known of the gate is written after the answer; the next answer tries again. */
+  @Test
+  void an_answer_that_is_stored_is_not_lost_with_the_line_of_its_case() {
+    String schema = url.substring(url.indexOf("currentSchema=") + "currentSchema=".length());
+    try (var ben = open("b", Role.TECHNICIAN)) {
+      SERVER.execute("postgres", "update " + schema + ".case_file set opened_at = 'noon'");
+
+      ben.record(NOBODY, new Event.SiteTaken());
+
+      assertThat(ben.moment().state().told().siteTaken()).isTrue();
+      assertThat(stored()).containsExactly(NOBODY, new Event.SiteTaken());
+    }
+  }
+
   @Test
   void answers_that_waited_come_after_those_that_others_gave_meanwhile() {
     try (var ada = open("a", Role.TECHNICIAN);

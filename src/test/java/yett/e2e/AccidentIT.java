@@ -40,6 +40,14 @@ class AccidentIT {
   }
 
   @Test
+  void back_after_resume_takes_back_what_was_done_and_not_the_look_that_resume_asks_for() {
+    run("1\ndone\nleave\n", "diagnose", "Fish dock");
+    assertThat(run("back\n", "resume", "1"))
+        .contains("Taken back")
+        .doesNotContain("Taken back: another look");
+  }
+
+  @Test
   void what_a_firm_allows_stands_in_a_file_of_its_own_and_a_slip_in_it_is_told()
       throws IOException {
     assertThat(run("", "knowledge", "show", "replace-supply-fuse"))

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.Role;
+import yett.testing.Shipped;
 
 /** Ada and Ben both know the opening and one answer; Ada's events are stored first. */
 class MeanwhileTest {
@@ -18,6 +19,11 @@ class MeanwhileTest {
       List.of(
           entry(1, 0, Role.CALLER, new Event.Opened("Fish dock", Role.CALLER, "f")),
           entry(2, 1, Role.CALLER, answered("danger-person", "nobody")));
+
+  private static final Event HURT = answered("danger-person", "hurt-or-trapped");
+  private static final Event FREE = answered("danger-person", "nobody");
+  private static final Event BURNS = answered("danger-burning", "burning");
+  private static final Event REPAIRED = new Event.Repaired("tension-chain", true);
 
   private static Event answered(String check, String outcome) {
     return new Event.Answered(check, new Answer.Chosen(outcome));
@@ -46,7 +52,7 @@ class MeanwhileTest {
   private static Meanwhile.Together together(List<Entry> theirs, List<Entry> mine) {
     List<Entry> stored = new ArrayList<>(KNOWN);
     stored.addAll(theirs);
-    return Meanwhile.of(EventText::write, stored, KNOWN.size(), mine);
+    return Meanwhile.of(Shipped.BASE, EventText::write, stored, KNOWN.size(), mine);
   }
 
   private static List<Event> added(List<Entry> theirs, List<Entry> mine) {
@@ -101,6 +107,111 @@ class MeanwhileTest {
             Event.Noted.class, n -> assertThat(n.text()).startsWith("Before the repair: "));
     assertThat(added(ada(SLAP), ben(repaired))).containsExactly(repaired);
     assertThat(added(ada(repaired), ben(repaired))).isEmpty();
+  }
+
+  @Test
+  void a_danger_counts_whatever_the_other_did_or_said() {
+    assertThat(added(ada(REPAIRED), ben(HURT))).containsExactly(HURT);
+    assertThat(together(ada(FREE), ben(HURT)).clashes()).isEmpty();
+    assertThat(added(ada(FREE), ben(HURT))).containsExactly(HURT);
+    assertThat(added(ada(answered("danger-burning", "none"), REPAIRED), ben(BURNS)))
+        .containsExactly(BURNS);
+    assertThat(
+            added(
+                ada(answered("danger-conductors", "bare-wires")),
+                ben(answered("danger-conductors", "water"))))
+        .startsWith(answered("danger-conductors", "water"));
+    Event untold = new Event.Answered("danger-leaf", new Answer.CannotTell());
+    assertThat(added(ada(REPAIRED), ben(untold))).startsWith(untold);
+  }
+
+  @Test
+  void no_danger_to_the_one_takes_nothing_from_what_the_other_reported() {
+    assertThat(added(ada(HURT), ben(FREE))).singleElement().isInstanceOf(Event.Noted.class);
+    assertThat(together(ada(HURT), ben(FREE)).clashes()).as("chosen away").isEmpty();
+    Event none = new Event.Corrected(3, new Answer.Chosen("none"));
+    assertThat(added(ada(BURNS), ben(BURNS, none))).noneMatch(Event.Corrected.class::isInstance);
+    assertThat(added(ada(BURNS), ben(BURNS, new Event.Retracted(3))))
+        .noneMatch(Event.Retracted.class::isInstance);
+  }
+
+  @Test
+  void an_answer_corrected_into_a_danger_counts_though_the_answer_became_a_note() {
+    assertThat(
+            added(
+                ada(REPAIRED),
+                ben(
+                    answered("danger-burning", "none"),
+                    new Event.Corrected(3, new Answer.Chosen("burning")))))
+        .contains(BURNS);
+  }
+
+  @Test
+  void a_danger_opens_a_case_that_the_other_has_closed() {
+    List<Entry> closed = ada(new Event.Closed(Ending.REPAIRED));
+    List<Entry> mine = ben(DARK, HURT, SLAP);
+    var together = together(closed, mine);
+
+    assertThat(together.added())
+        .extracting(Entry::event)
+        .containsSubsequence(new Event.TakenUp(), HURT)
+        .doesNotContain(DARK, SLAP);
+    List<Entry> all = new ArrayList<>(closed);
+    all.addAll(together.added());
+    List<Entry> stored = new ArrayList<>(KNOWN);
+    stored.addAll(all);
+    assertThat(CaseState.of(stored).closed()).isEmpty();
+    assertThat(together(all, mine).added()).as("delivered once").isEmpty();
+    assertThat(added(closed, ben(FREE))).noneMatch(Event.TakenUp.class::isInstance);
+  }
+
+  private static java.util.Set<String> inForce(List<Entry> theirs, List<Entry> mine) {
+    List<Entry> stored = new ArrayList<>(KNOWN);
+    stored.addAll(theirs);
+    stored.addAll(together(theirs, mine).added());
+    CaseState.Work work = CaseState.of(stored).work();
+    assertThat(work.unseen()).as("gone through again").isEqualTo(work.setUps());
+    return work.setUps();
+  }
+
+  @Test
+  void set_ups_of_both_are_in_force_only_together_and_are_gone_through_again() {
+    Event locked = new Event.SetUpEntered("locked-off", "");
+    Event released = new Event.SetUpEntered("leaf-released", "");
+    Event running = new Event.SetUpEntered("gate-running", "");
+
+    assertThat(
+            inForce(
+                ada(locked, released), ben(locked, new Event.SetUpLeft("locked-off", ""), running)))
+        .containsExactly("locked-off", "leaf-released");
+    assertThat(inForce(ada(running), ben(locked, released)))
+        .containsExactly("locked-off", "leaf-released");
+    assertThat(inForce(ada(new Event.SetUpEntered("cover-off", "")), ben(running)))
+        .containsExactlyInAnyOrder("cover-off", "gate-running");
+    assertThat(inForce(ada(locked), ben(new Event.SetUpEntered("mains-off-batteries-on", ""))))
+        .containsExactly("locked-off");
+    List<Entry> theirs = ada(running);
+    List<Entry> mine = ben(locked, released);
+    List<Entry> all = new ArrayList<>(theirs);
+    all.addAll(together(theirs, mine).added());
+    assertThat(together(all, mine).added()).as("delivered once").isEmpty();
+  }
+
+  @Test
+  void a_set_up_that_was_left_and_entered_again_is_in_force() {
+    Event locked = new Event.SetUpEntered("locked-off", "");
+    Event left = new Event.SetUpLeft("locked-off", "");
+    assertThat(added(ada(LIT), ben(locked, left, locked))).containsExactly(locked, left, locked);
+  }
+
+  @Test
+  void work_beside_a_danger_of_the_other_begins_with_the_dangers() {
+    assertThat(added(ada(BURNS), ben(new Event.SetUpEntered("gate-running", ""))))
+        .endsWith(new Event.Returned());
+    assertThat(added(ada(REPAIRED), ben(new Event.SetUpEntered("gate-running", ""))))
+        .endsWith(new Event.Returned());
+    assertThat(added(ada(LIT), ben(new Event.SetUpEntered("gate-running", ""))))
+        .doesNotContain(new Event.Returned());
   }
 
   @Test

@@ -43,6 +43,9 @@ final class RandomCase {
   private int whims;
   private Role role;
 
+  /** When the next entry is made; the time of all of them plays no part in one case alone. */
+  private Instant at = Instant.EPOCH;
+
   RandomCase(Interview interview, long seed) {
     this(interview, seed, List.of(Role.values()));
   }
@@ -66,6 +69,43 @@ final class RandomCase {
     this.wanted = seldom(base, seed);
     this.role = oneOf(roles);
     record(new Event.Opened("Harrow Quay, gate " + seed % 12, role, "any", inspection, List.of()));
+  }
+
+  /** Somebody who goes on with a case at a later time. */
+  RandomCase(Interview interview, long seed, List<Role> roles, List<Entry> before, Instant at) {
+    this.interview = interview;
+    this.base = interview.expertise().base();
+    this.random = new Random(seed * 0x9E3779B97F4A7C15L);
+    this.roles = roles;
+    this.wanted = seldom(base, seed);
+    this.role = oneOf(roles);
+    this.at = at;
+    entries.addAll(before);
+  }
+
+  /** Plays some steps; returns the entries made, each at a time of its own. */
+  List<Entry> goOn(int steps) {
+    int before = entries.size();
+    for (int step = 0; step < steps; step++) {
+      Moment moment = interview.at(entries, role);
+      if (moment.step() instanceof Step.Finished) {
+        break;
+      }
+      if (!wish(moment) && !whim(moment)) {
+        record(respond(moment));
+      }
+      at = at.plusSeconds(1);
+    }
+    return List.copyOf(entries.subList(before, entries.size()));
+  }
+
+  /** Reports any danger that somebody of this role may be asked about; returns the entry. */
+  Entry meetDanger() {
+    Check danger =
+        oneOf(base.ordinaryChecks().filter(c -> c.danger() && role.may(c.who())).toList());
+    int outcome = 1 + random.nextInt(danger.outcomes().size() - 1);
+    record(new Event.Answered(danger.id(), new Answer.Chosen(danger.outcomes().get(outcome).id())));
+    return entries.get(entries.size() - 1);
   }
 
   /** Plays until the case is closed, showing every moment to a watcher. */
@@ -355,6 +395,6 @@ final class RandomCase {
   }
 
   private void record(Event event) {
-    entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, role, event));
+    entries.add(new Entry(entries.size() + 1L, at, role, event));
   }
 }

@@ -425,8 +425,8 @@ final class SafeStates implements AutoCloseable {
     }
 
     /**
-     * What people do whatever is asked: give the case away, take a repair back, take a danger back,
-     * leave it to somebody else, meet a danger.
+     * What people do whatever is asked: give the case away, take a repair or the making safe back,
+     * take a danger back, leave it to somebody else, meet a danger.
      */
     private void meanwhile(Node node, List<Node> found) {
       List<Entry> entries = node.entries();
@@ -436,7 +436,8 @@ final class SafeStates implements AutoCloseable {
       }
       List<Long> last = Undo.last(entries, base);
       if (last.stream()
-          .anyMatch(n -> entries.get((int) (n - 1)).event() instanceof Event.Repaired)) {
+          .map(n -> entries.get((int) (n - 1)).event())
+          .anyMatch(e -> e instanceof Event.Repaired || e instanceof Event.MadeSafe)) {
         found.add(node(entries, role, last.stream().<Event>map(Event.Retracted::new).toList()));
       }
       for (Mark mark : node.concluded().live()) {

@@ -12,6 +12,7 @@ import static yett.rules.Rules.site;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -225,6 +226,85 @@ class StopRulesTest extends ShownByExamples {
             Rules.judge(said(3, 0, Role.CALLER, check, so), said(7, epoch, by, check, now)).stops())
         .extracting(StopNow::stop)
         .isEqualTo(stands == null ? List.of() : List.of(stands));
+  }
+
+  /** Who may end a reported danger by saying that there is none, with nothing mended since. */
+  private static final Map<String, Set<Role>> WHOSE_NO =
+      Map.of(
+          "danger-person", Set.of(), // the scene is kept
+          "danger-scene", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
+          "danger-shut-in", Set.of(Role.values()),
+          "danger-shock", Set.of(),
+          "danger-fire", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
+          "danger-leaf", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
+          "danger-burning", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
+          "danger-conductors", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
+          "danger-battery", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
+          "danger-movement", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN));
+
+  @Test
+  void it_is_decided_for_every_danger_whose_no_ends_it() {
+    Set<String> dangers = new HashSet<>();
+    for (Check check : Rules.BASE.checks().values()) {
+      String none = check.outcomes().isEmpty() ? "" : check.outcomes().get(0).id();
+      for (int i = 1; check.danger() && i < check.outcomes().size(); i++) {
+        dangers.add(check.id());
+        String so = check.outcomes().get(i).id();
+        for (Role role : Role.values()) {
+          boolean ends = WHOSE_NO.get(check.id()).contains(role);
+          assertThat(
+                  Rules.judge(
+                          said(3, 0, Role.CALLER, check.id(), so),
+                          said(7, 0, role, check.id(), none))
+                      .stops())
+              .as(check.id() + " " + so + ", and a " + role.word() + " says " + none)
+              .hasSize(ends ? 0 : 1);
+        }
+      }
+    }
+    assertThat(dangers).isEqualTo(WHOSE_NO.keySet());
+  }
+
+  /** On the telephone it takes more than a word, and one run that looks well, to go on. */
+  @Test
+  void after_a_callers_no_nothing_that_moves_or_powers_the_gate_is_open_to_them() {
+    for (String danger : List.of("danger-burning burning", "danger-movement moved-by-itself")) {
+      String[] so = danger.split(" ");
+      String none = Rules.BASE.checks().get(so[0]).outcomes().get(0).id();
+      Fact reported = said(3, 0, Role.CALLER, so[0], so[1]);
+      Fact no = said(7, 0, Role.CALLER, so[0], none);
+      assertThat(Rules.judge(CALLER, reported, no).unavailable())
+          .contains("response", "as-usual-again");
+      assertThat(Rules.judge(reported, no, said(9, 0, Role.CALLER, "usual-run", "pass")).stops())
+          .hasSize(1);
+    }
+    assertThat(
+            Rules.judge(
+                    CALLER,
+                    said(3, 0, Role.CALLER, "danger-burning", "burning"),
+                    said(7, 0, Role.CALLER, "danger-burning", "none"))
+                .unavailable())
+        .contains("switch-on-once");
+  }
+
+  @Test
+  void one_danger_of_a_question_does_not_end_the_other() {
+    assertThat(
+            Rules.judge(
+                    said(3, "danger-conductors", "bare-wires"),
+                    said(7, "danger-conductors", "water"))
+                .stops())
+        .extracting(StopNow::stop)
+        .containsExactlyInAnyOrder("exposed-conductors", "water-in-live-parts");
+  }
+
+  @Test
+  void a_danger_reported_again_stops_once_by_its_latest_report() {
+    assertThat(
+            Rules.judge(said(3, "danger-burning", "burning"), said(7, "danger-burning", "burning"))
+                .stops())
+        .extracting(StopNow::event)
+        .containsExactly(7L);
   }
 
   @Test

@@ -9,7 +9,9 @@ import java.util.Set;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Event;
+import yett.interview.SaidOver;
 import yett.interview.Step;
+import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.saying.DangerSayings.Danger;
 
@@ -137,14 +139,24 @@ public final class DangerList {
     KnownDangers.Kept kept = known.kept(step, answers);
     kept.words().forEach(said -> events.add(told(said, role())));
     kept.stand().forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
+    kept.mistaken().forEach(d -> events.add(never(d.check())));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
+    if (!kept.over().isEmpty() && !SaidOver.stops(sitting.moment(), sitting.base()).isEmpty()) {
+      sitting.say("Kept. It stays in force until somebody who may say so has looked.");
+    }
     if (kept.others()) {
       wishes.volunteered().hearDanger(String.join(", ", kept.words()));
     }
     if (!unsure.isEmpty()) {
       new UnsettledDangers(sitting).warn();
     }
+  }
+
+  /** Takes a danger back that was picked by mistake, in place of what was answered. */
+  private Event never(Check check) {
+    long reported = sitting.moment().state().answer(check.id()).orElseThrow().event();
+    return new Event.Corrected(reported, new Answer.Chosen(check.outcomes().get(0).id()));
   }
 
   private static Event told(String words, Role role) {

@@ -34,7 +34,7 @@ record KnownDangers(Sitting sitting) {
 
   /** "Over, the fire brigade says so" is over; "over there it still smokes" is not. */
   private static final Pattern OVER =
-      Pattern.compile("(?i)over(?: now)?(?:[.!]|[,;:.!]\\s*(?<more>.+))?");
+      Pattern.compile("(?i)(?<word>over|mistake)(?: now)?(?:[.!]|[,;:.!]\\s*(?<more>.+))?");
 
   /**
    * Dangers that the words may mean that were said since these dangers were last asked about; all
@@ -62,7 +62,8 @@ record KnownDangers(Sitting sitting) {
   /**
    * Dangers that were reported in this case, are now answered with "none", and have not been
    * repaired since. A gate that does not move at present may still move by itself. The person has
-   * to type a word to say that the danger is over; one key is not enough.
+   * to type a word to say that the danger is over or never was; one key is not enough. Whether
+   * their word ends it is decided by the rules. What never was is corrected, whoever says so.
    */
   Kept kept(Step.AskDangers step, Map<String, Answer> answers) {
     CaseState state = sitting.moment().state();
@@ -78,7 +79,7 @@ record KnownDangers(Sitting sitting) {
                         .isPresent())
             .toList();
     if (reported.isEmpty()) {
-      return new Kept(List.of(), List.of(), false);
+      return new Kept(List.of(), List.of(), List.of(), List.of(), false);
     }
     sitting.show(
         Block.paragraph("Reported in this case, and nothing has been repaired since:"),
@@ -90,10 +91,17 @@ record KnownDangers(Sitting sitting) {
    * Reported dangers after the list was answered.
    *
    * @param stand those that still apply
+   * @param over those that are said to be over
+   * @param mistaken those that never were: they were picked by mistake
    * @param words that were typed instead of, or behind, the word that answers it
    * @param others whether these words tell of a danger that was not reported
    */
-  record Kept(List<Danger> stand, List<String> words, boolean others) {}
+  record Kept(
+      List<Danger> stand,
+      List<Danger> over,
+      List<Danger> mistaken,
+      List<String> words,
+      boolean others) {}
 
   /** Only Enter and the word answer it; other words are kept, and it is asked again. */
   private Kept untilClear(List<Danger> reported) {
@@ -101,21 +109,29 @@ record KnownDangers(Sitting sitting) {
     while (true) {
       String line =
           sitting
-              .line("Enter if it still applies; over if it is over for good, or was a mistake")
+              .line(
+                  "Enter if it still applies; over if it is over for good; mistake if it never was")
               .strip();
       Matcher over = OVER.matcher(line);
       if (over.matches()) {
         Optional.ofNullable(over.group("more")).ifPresent(words::add);
-        return new Kept(List.of(), words, tellOfOthers(words, reported));
+        boolean never = over.group("word").equalsIgnoreCase("mistake");
+        return new Kept(
+            List.of(),
+            never ? List.of() : reported,
+            never ? reported : List.of(),
+            words,
+            tellOfOthers(words, reported));
       }
       if (line.isEmpty()) {
-        return new Kept(reported, words, tellOfOthers(words, reported));
+        return new Kept(reported, List.of(), List.of(), words, tellOfOthers(words, reported));
       }
       words.add(line);
       sitting.say(
           "Kept: "
               + Words.quoted(line)
-              + ". That does not say whether it is over: type over if it is, or press Enter.");
+              + ". That does not say whether it is over: type over if it is, mistake if it never"
+              + " was, or press Enter.");
     }
   }
 

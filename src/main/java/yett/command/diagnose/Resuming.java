@@ -43,8 +43,7 @@ record Resuming(Desk desk, Console console) {
       if (state.closed().isPresent()) {
         takeUp(open, "was closed: " + state.closed().get().words(), new Event.TakenUp());
       } else if (open.moment().step() instanceof Step.HandOver h && h.staysOpen()) {
-        takeUp(
-            open, "was left open for an inquiry", new Event.Returned(), new Event.DangersAgain());
+        takeUp(open, "was left open for an inquiry", new Event.Returned());
       }
       told(open);
       new Conversation(console, open, Map.of()).comesBack().run();
@@ -90,7 +89,7 @@ record Resuming(Desk desk, Console console) {
    * Continues a case that was handed over or left: dangers are asked about first, then the state of
    * the gate.
    */
-  private void takeUp(OpenCase open, String left, Event... how) {
+  private void takeUp(OpenCase open, String left, Event how) {
     console.say(
         "This case "
             + left

@@ -71,6 +71,14 @@ public final class Sharing {
                 ? "What you entered follows it. Go on from here."
                 : "What you entered follows it; what no longer fits is kept as a note. Go on"
                     + " from here.");
+    if (recorded.added().stream().anyMatch(e -> e.event() instanceof Event.TakenUp)) {
+      sitting.say("They had closed the case. You report a danger, so it is open again.");
+    }
+    if (recorded.added().stream().anyMatch(e -> e.event() instanceof Event.Returned)) {
+      sitting.say(
+          "Both of you changed something at the gate: look for dangers again, and go through every"
+              + " state in force again.");
+    }
   }
 
   /**

@@ -11,6 +11,7 @@ import yett.interview.Event;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
+import yett.interview.SafeNow;
 import yett.interview.SomeEvents;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -80,7 +81,7 @@ final class CustomerPage {
         .map(
             s ->
                 words.stop(s)
-                    + (state.madeSafe().containsKey(s)
+                    + (SafeNow.is(s, moment, base)
                         ? ": what had to be done at once was done or passed on."
                         : ": not yet made safe."))
         .toList();

@@ -121,6 +121,33 @@ class DangerListTest extends TechniciansCase {
         .contains("Reported in this case, and nothing has been repaired since");
   }
 
+  /**
+   * What was picked by mistake never was, whoever says so; that something is over is another thing.
+   */
+  @Test
+  void a_caller_takes_a_slip_back_and_cannot_end_a_danger_by_a_word() {
+    for (String word : List.of("over", "mistake")) {
+      try (TypedCase call = new TypedCase(folder.resolve(word), Shipped.QUICK, Role.CALLER)) {
+        call.type("it does not open", "3", "done", "danger", "0", word, "leave");
+        try (OpenCase open = call.open()) {
+          assertThat(open.moment().judgement().stops()).hasSize(word.equals("over") ? 1 : 0);
+          assertThat(open.moment().state().answer("danger-burning").orElseThrow().answer())
+              .isEqualTo(new Answer.Chosen("none"));
+        }
+        assertThat(call.screen().contains("It stays in force until somebody"))
+            .isEqualTo(word.equals("over"));
+      }
+    }
+  }
+
+  @Test
+  void back_takes_a_mistake_back_together_with_its_list() {
+    typed.type("3", "done", "danger", "0", "mistake", "back");
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().judgement().stops()).hasSize(1);
+    }
+  }
+
   @Test
   void two_screens_of_dangers_are_two_acts() {
     hurtAndTakenUp();
