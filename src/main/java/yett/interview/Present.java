@@ -1,10 +1,12 @@
 package yett.interview;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import yett.belief.Belief;
+import yett.knowledge.Caution;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
@@ -72,6 +74,11 @@ final class Present {
   boolean isLook(CaseState.Answered answered) {
     Check check = base.checks().get(answered.check());
     return check != null && check.kind() == Check.Kind.CHECK && !check.danger();
+  }
+
+  /** The cautions that belong to hazards at this gate, the gravest first. */
+  List<Caution> cautions(List<String> hazards) {
+    return base.cautionsFor(hazards, state.told().site());
   }
 
   /** Whether nobody may enter this set-up now. */

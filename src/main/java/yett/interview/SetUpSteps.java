@@ -43,7 +43,7 @@ final class SetUpSteps {
   Step.Ask question(Check check, Optional<Advice> advice, Occasion occasion) {
     return new Step.Ask(
         check,
-        base.cautionsFor(check.hazards()),
+        present.cautions(check.hazards()),
         present.judgement.expectation(check.id()),
         advice,
         occasion);
@@ -59,7 +59,7 @@ final class SetUpSteps {
     return ready(
         all,
         new Purpose(Purpose.Kind.CHECK, looks.get(0).check().id()),
-        new Step.LookRound(place, looks, all, base.cautionsFor(hazards)));
+        new Step.LookRound(place, looks, all, present.cautions(hazards)));
   }
 
   /** Whether further needs are met without a change once the first are in force. */
@@ -77,7 +77,7 @@ final class SetUpSteps {
     return ready(
         needs(repair.needs()),
         new Purpose(Purpose.Kind.REPAIR, repair.id()),
-        new Step.Mend(repair, base.cautionsFor(repair.hazards()), plan, occasion));
+        new Step.Mend(repair, present.cautions(repair.hazards()), plan, occasion));
   }
 
   /** Tries the gate under watch, its covers on: what was open for a check is closed first. */
@@ -175,7 +175,7 @@ final class SetUpSteps {
    *     restored only to be cut again
    */
   private Step enter(SetUp setUp, Purpose purpose, boolean again, List<String> stays) {
-    return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), purpose, again, stays);
+    return new Step.Enter(setUp, present.cautions(setUp.hazards()), purpose, again, stays);
   }
 
   /**

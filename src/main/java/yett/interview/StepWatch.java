@@ -293,10 +293,24 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
   private void cautioned(Collection<String> hazards, List<Caution> cautions) {
     for (String hazard : hazards) {
       require(
-          cautions.stream().anyMatch(c -> c.hazard().equals(hazard) && !c.text().isBlank()),
+          isAbsent(hazard)
+              || cautions.stream().anyMatch(c -> c.hazard().equals(hazard) && !c.text().isBlank()),
           "no caution for %s",
           hazard);
     }
+  }
+
+  /** Whether somebody said that the gate has nothing of which a hazard could come. */
+  private boolean isAbsent(String hazard) {
+    return base.cautions().values().stream()
+        .filter(c -> c.hazard().equals(hazard))
+        .allMatch(
+            c ->
+                c.onlyIf().entrySet().stream()
+                    .anyMatch(
+                        only ->
+                            plain.site.containsKey(only.getKey())
+                                && !only.getValue().contains(plain.site.get(only.getKey()))));
   }
 
   private void hazards(List<String> hazards) {

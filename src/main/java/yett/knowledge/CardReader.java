@@ -204,6 +204,7 @@ record CardReader(Fields fields, String id) {
         fields.text("what"),
         fields.text("harm"),
         fields.text("avoid"),
+        fields.conditions("only-if"),
         fields.text("source"));
   }
 

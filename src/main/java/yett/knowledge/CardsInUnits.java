@@ -58,6 +58,7 @@ record CardsInUnits(Units units) {
         units.in(c.what()),
         units.in(c.harm()),
         units.in(c.avoid()),
+        c.onlyIf(),
         c.source());
   }
 

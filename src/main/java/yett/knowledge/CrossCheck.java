@@ -28,6 +28,7 @@ final class CrossCheck {
     followers.addAll(base.checks().keySet());
     base.proofs().forEach(p -> proofs.add(p.id()));
     base.cautions().values().forEach(c -> cautioned.add(c.hazard()));
+    base.cautions().values().forEach(c -> conditions("caution", c.id(), c.onlyIf()));
     base.repairs().values().forEach(r -> repaired.addAll(r.removes().keySet()));
   }
 

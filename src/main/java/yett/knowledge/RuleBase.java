@@ -312,7 +312,16 @@ public record RuleBase(
         .toList();
   }
 
-  /** The cautions that belong to hazards, the gravest first. */
+  /**
+   * The cautions that belong to hazards at a gate of which this was told, the gravest first.
+   *
+   * @param told answers to site questions that somebody gave
+   */
+  public List<Caution> cautionsFor(List<String> hazards, Map<String, String> told) {
+    return cautionsFor(hazards).stream().filter(c -> c.appliesTo(told)).toList();
+  }
+
+  /** The cautions that belong to hazards at any gate, the gravest first. */
   public List<Caution> cautionsFor(List<String> hazards) {
     return cautions.values().stream()
         .filter(c -> hazards.contains(c.hazard()))

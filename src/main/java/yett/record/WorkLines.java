@@ -144,7 +144,7 @@ final class WorkLines {
       page.inner("Confirmed: its cautions as before, " + count);
       return;
     }
-    for (Caution caution : base.cautionsFor(setUp.hazards())) {
+    for (Caution caution : base.cautionsFor(setUp.hazards(), moment.state().told().site())) {
       page.inner("Confirmed: " + caution.word() + ". " + caution.text());
     }
     page.inner("Confirmed: " + count);

@@ -81,6 +81,7 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
     Comparison comparison = compare(first, second, all);
     List<String> costs = culprits(comparison, first, second);
     console.show(TrialViews.compared(comparison, costs, sums, near));
+    SameVersion.remark(first.expertise().base(), second.expertise().base()).ifPresent(console::say);
     page.ifPresent(
         file ->
             NewFile.write(
