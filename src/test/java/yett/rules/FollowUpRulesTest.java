@@ -46,8 +46,7 @@ class FollowUpRulesTest extends ShownByExamples {
     assertThat(Rules.judge(TECHNICIAN, struck).followUps())
         .extracting(FollowUp::card)
         .containsExactlyInAnyOrder("chain-looks", "end-stop-look", "pad-and-bolts", "track-look");
-    assertThat(
-            Rules.judge(TECHNICIAN, struck, said(1, "track-look", "clean")).followUps())
+    assertThat(Rules.judge(TECHNICIAN, struck, said(1, "track-look", "clean")).followUps())
         .extracting(FollowUp::card)
         .doesNotContain("track-look");
     assertThat(
