@@ -179,8 +179,9 @@ public final class Volunteered {
             ? others
             : new Choices(sitting).several(others, takenUp::words, isClear(others.get(0), heard));
     takenUp.take(meant);
-    if (!meant.isEmpty() && others.size() > 1 && !single && !isCall()) {
-      keep(words); // what was picked rarely says all of it
+    boolean report = sitting.moment().state().told().histories().isEmpty();
+    if (!meant.isEmpty() && (report && !sure || others.size() > 1) && !single && !isCall()) {
+      keep(words); // what was taken rarely says all of it: "in the rain it will not close"
     }
     if (told.isEmpty()) {
       hearComplaints(

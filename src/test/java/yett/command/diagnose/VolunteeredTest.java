@@ -96,6 +96,13 @@ class VolunteeredTest {
   }
 
   @Test
+  void words_of_a_report_are_kept_though_they_mean_one_complaint() {
+    sit(Role.TECHNICIAN, "0", "", "in the rain it won't close", "", "", "0");
+    assertThat(moment().state().told().complaints().orElseThrow()).containsExactly("stays-open");
+    assertThat(typed.stored()).contains(new Event.Noted("in the rain it won't close"));
+  }
+
+  @Test
   void what_a_list_takes_is_no_reading_elsewhere() {
     told("ask charging-fuse", "how 5", "save");
     assertThat(typed.screen()).doesNotContain("Which do you mean?", "5 mm");
