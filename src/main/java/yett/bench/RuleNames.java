@@ -91,7 +91,7 @@ final class RuleNames {
             "\\bnew Unavailable\\(\\s*(\"[^\"]*\")",
             work(),
             "\\bnew FollowUp\\(\\s*(\"[^\"]*\")",
-            base.repairs().keySet(),
+            origins(),
             "\\bnew FollowUp\\([^,;]{1,200},\\s*(\"[^\"]*\")",
             work());
     Stream.of(places, more).forEach(some -> look(file, text, some));
@@ -104,6 +104,12 @@ final class RuleNames {
       }
     }
     outcomes(file, text);
+  }
+
+  /** Ids of everything that can make work necessary. */
+  private Collection<String> origins() {
+    return Stream.concat(base.repairs().keySet().stream(), base.histories().keySet().stream())
+        .toList();
   }
 
   /** Ids of everything that can be done or asked. */

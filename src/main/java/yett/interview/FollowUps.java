@@ -13,15 +13,54 @@ import yett.knowledge.SetUp;
 import yett.plan.Planner;
 import yett.rules.Conclusion.FollowUp;
 
-/** Chooses follow-up work: what a completed repair makes necessary. */
+/** Chooses follow-up work: what a completed repair, or a recent event, makes necessary. */
 record FollowUps(Present present, Planner planner, SetUpSteps steps) {
+  private static final Occasion BEFORE_RUN = Occasion.of(Occasion.Kind.BEFORE_RUN);
+
   /**
    * Follow-up work that is due, in the order of each repair's card; work added by a rule comes
    * last.
    */
   private Stream<FollowUp> due() {
     return present.judgement.followUps().stream()
+        .filter(this::isAfterRepair)
         .sorted(Comparator.comparing(FollowUp::repair).thenComparingInt(this::place));
+  }
+
+  private boolean isAfterRepair(FollowUp due) {
+    return present.base.repairs().containsKey(due.repair());
+  }
+
+  /**
+   * Work that a recent event makes necessary before anything runs the gate: looks first, then the
+   * repair that stands for those that nobody can tell.
+   *
+   * @param looks chooses the looks that are made together at one place
+   */
+  Optional<Step> beforeAnyRun(LookRounds looks, Set<String> open) {
+    return Stream.concat(
+            afterEvents().flatMap(f -> look(f, looks, open).stream()),
+            afterEvents()
+                .filter(f -> present.base.repairs().containsKey(f.card()))
+                .flatMap(f -> step(f, false, BEFORE_RUN).stream()))
+        .findFirst();
+  }
+
+  /** A look of those that was put off once. */
+  Optional<Step> putOffBeforeRun() {
+    return afterEvents().flatMap(f -> step(f, true, BEFORE_RUN).stream()).findFirst();
+  }
+
+  private Stream<FollowUp> afterEvents() {
+    return present.judgement.followUps().stream().filter(f -> !isAfterRepair(f));
+  }
+
+  private Optional<Step> look(FollowUp followUp, LookRounds looks, Set<String> open) {
+    Check check = present.base.checks().get(followUp.card());
+    return check == null
+        ? Optional.empty()
+        : step(followUp, false, BEFORE_RUN)
+            .map(alone -> looks.around(check, open, Optional.empty(), BEFORE_RUN).orElse(alone));
   }
 
   private int place(FollowUp due) {
@@ -96,11 +135,15 @@ record FollowUps(Present present, Planner planner, SetUpSteps steps) {
   }
 
   private Optional<Step> step(FollowUp followUp, boolean alsoPutOff) {
+    return step(
+        followUp, alsoPutOff, Occasion.after(present.base.repairs().get(followUp.repair())));
+  }
+
+  private Optional<Step> step(FollowUp followUp, boolean alsoPutOff, Occasion occasion) {
     String id = followUp.card();
     if (present.unavailable.contains(id) || present.state.work().declined().containsKey(id)) {
       return Optional.empty();
     }
-    Occasion occasion = Occasion.after(present.base.repairs().get(followUp.repair()));
     Repair repair = present.base.repairs().get(id);
     if (repair != null) {
       return Optional.of(steps.mend(repair, Optional.empty(), occasion));

@@ -3,6 +3,7 @@ package yett.interview;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import yett.belief.Belief;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
@@ -148,6 +149,10 @@ final class NextStep {
             .orElseGet(steps::retest);
       }
       BestWork work = new BestWork(present, adviser, steps);
+      Optional<Step> beforeAnyRun = beforeAnyRun(followUps, work);
+      if (beforeAnyRun.isPresent()) {
+        return beforeAnyRun.get();
+      }
       // A fault found after the cure may forbid running the gate: repair it first.
       if (state.work().cured() && !present.isForbidden(SetUp.GATE_RUNNING)) {
         return followUps
@@ -163,9 +168,23 @@ final class NextStep {
           .or(() -> calls.putRight(work, steps))
           .or(() -> calls.helpFirst(work, steps))
           .or(() -> work.best(false))
+          .or(() -> present.isCall() ? Optional.empty() : followUps.putOffBeforeRun())
           .or(() -> present.isCall() ? calls.shortenVisit(work) : narrowed(work))
           .or(() -> calls.lastTry(work, steps))
           .orElseGet(this::nothingLeft);
+    }
+
+    /**
+     * What happened to the gate is looked at before a repair or a run, by whoever is there. Work
+     * that was begun or asked for, and that may still be done, comes first.
+     */
+    private Optional<Step> beforeAnyRun(FollowUps followUps, BestWork work) {
+      boolean begun =
+          Stream.concat(state.work().intent().stream(), state.work().askedFor().stream())
+              .anyMatch(card -> !present.unavailable.contains(card));
+      return begun || present.isCall()
+          ? Optional.empty()
+          : followUps.beforeAnyRun(new LookRounds(present, adviser, steps), work.checks(false));
     }
 
     private Optional<Step> narrowed(BestWork work) {

@@ -18,6 +18,8 @@ public record Occasion(Kind kind, Optional<Repair> after) {
     ASKED_FOR,
     /** A completed repair makes it necessary. */
     AFTER_REPAIR,
+    /** Something that happened makes it necessary before anything runs the gate. */
+    BEFORE_RUN,
     /** It has to pass before the gate returns to service. */
     PROOF,
     /** It belongs to the inspection of the gate. */

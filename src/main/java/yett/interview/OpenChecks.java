@@ -6,8 +6,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import yett.belief.Belief;
 import yett.knowledge.Check;
+import yett.knowledge.Place;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.plan.Advice;
@@ -77,6 +79,28 @@ public final class OpenChecks {
 
   public List<Open> all() {
     return List.copyOf(all);
+  }
+
+  /** How many of them bear on anything now: they come first. */
+  public int paying() {
+    return (int) all.stream().filter(OpenChecks::pays).count();
+  }
+
+  private static boolean pays(Open open) {
+    return open.saves().filter(saves -> saves > 0).isPresent();
+  }
+
+  /** Those that pay, the most useful first; then the others, by place as one walks. */
+  public List<Open> inOrder() {
+    List<String> places = Place.all().stream().map(Place::id).toList();
+    return Stream.concat(
+            all.stream().filter(OpenChecks::pays),
+            all.stream()
+                .filter(o -> !pays(o))
+                .sorted(
+                    Comparator.comparingInt(
+                        o -> o.check().place().map(p -> places.indexOf(p.id())).orElse(99))))
+        .toList();
   }
 
   public boolean findingOut() {

@@ -150,6 +150,10 @@ final class SetUpSteps {
     if (unseen.isPresent()) {
       return unseen.get();
     }
+    if (present.isForbidden(SetUp.GATE_RUNNING) // what forbids it came to light while it ran
+        && present.state.work().setUps().contains(SetUp.GATE_RUNNING)) {
+      return new Step.Leave(base.setUps().get(SetUp.GATE_RUNNING), purpose);
+    }
     Planner.Change change = planner.change(present.state.work().setUps(), needs);
     Optional<SetUp> first = change.enter().stream().findFirst().map(base.setUps()::get);
     List<String> stays =

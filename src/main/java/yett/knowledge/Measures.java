@@ -113,7 +113,9 @@ public record Measures(
   }
 
   private boolean isOpen(String stored) {
-    return quantity == Quantity.RESISTANCE && Double.isFinite(most) && Reading.isOverRange(stored);
+    return quantity == Quantity.RESISTANCE
+        && Double.isFinite(most)
+        && Reading.isOverRange(stored, quantity);
   }
 
   /**

@@ -114,7 +114,7 @@ final class SafetyGate {
             f ->
                 Refusal.harmless(
                     "Still to do after \""
-                        + base.repairs().get(f.repair()).name()
+                        + new Wording(base).origin(f)
                         + "\": "
                         + new Wording(base).card(f.card())));
   }

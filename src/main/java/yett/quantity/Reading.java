@@ -42,9 +42,9 @@ public record Reading(double value, String typed, Quantity quantity, Unit unit) 
     return new ReadingParser(typed, quantity, shownUnit, example).reading();
   }
 
-  /** Whether the line is what a meter shows when the value is above its range. */
-  public static boolean isOverRange(String typed) {
-    return ReadingParser.OVER_RANGE.matcher(typed.strip()).matches();
+  /** Whether the line is what a meter shows, or people say, when the value is above its range. */
+  public static boolean isOverRange(String typed, Quantity quantity) {
+    return ReadingParser.isOverRange(typed.strip(), quantity);
   }
 
   /**

@@ -22,7 +22,16 @@ final class ReadingParser {
 
   private static final Pattern SIGN = Pattern.compile("^[+-] ?(?=[\\d.,])");
   private static final Pattern RANGE = Pattern.compile("^[\\d.,]+ ?\\D{0,6}-\\s?[\\d.,]+\\D*$");
-  static final Pattern OVER_RANGE = Pattern.compile("(?i)[+-]?\\.?[0o]\\.?l\\.?");
+  private static final Pattern OVER_RANGE = Pattern.compile("(?i)[+-]?\\.?[0o]\\.?l\\.?");
+
+  /** What people say of a resistance that is too large for the meter. */
+  private static final Pattern OPEN =
+      Pattern.compile("(?i)open(?: circuit| line)?|infinit(?:e|y)|\u221e");
+
+  /** Says that the reading is not exact, which no reading is. */
+  private static final Pattern ABOUT =
+      Pattern.compile(
+          "(?i)^(?:about|around|roughly|circa|ca\\.?|approx(?:imately)?\\.?) ?(?=[+-]?[.,]?\\d)");
 
   /** Groups of units that may follow one another in one reading, the larger first. */
   private static final List<List<Unit>> CHAINS =
@@ -43,6 +52,11 @@ final class ReadingParser {
     this.quantity = quantity;
     this.shownUnit = quantity.requireOwn(shownUnit);
     this.example = example;
+  }
+
+  static boolean isOverRange(String line, Quantity quantity) {
+    return OVER_RANGE.matcher(line).matches()
+        || quantity == Quantity.RESISTANCE && OPEN.matcher(line).matches();
   }
 
   Reading reading() {
@@ -78,10 +92,11 @@ final class ReadingParser {
     }
     // The 2 of "s2" belongs to the unit and must not be read as a number.
     String line = NumberWords.figures(Keyboard.plain(typed)).replaceAll("(?i)/ ?s\\^?2$", "/s²");
+    line = ABOUT.matcher(line).replaceFirst("");
     if (line.isEmpty()) {
       throw new ReadingException("Nothing was typed; " + request());
     }
-    if (OVER_RANGE.matcher(line).matches()) {
+    if (isOverRange(line, quantity)) {
       throw new ReadingException(
           Spelling.quoted(typed)
               + " means that the meter is out of its range; choose another range, or say that you"

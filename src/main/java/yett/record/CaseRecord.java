@@ -175,10 +175,7 @@ public final class CaseRecord {
           .forEach(
               f ->
                   lines.add(
-                      "Still due after \""
-                          + words.repair(f.repair())
-                          + "\": "
-                          + words.card(f.card())));
+                      "Still due after \"" + words.origin(f) + "\": " + words.card(f.card())));
       words.openProofs(moment).forEach(p -> lines.add("Not proved: " + p.ask()));
       page.list("Left open", lines);
     }

@@ -128,7 +128,12 @@ public sealed interface Conclusion {
     }
   }
 
-  /** Follow-up work that is still to be done: a check or repair that a repair made necessary. */
+  /**
+   * Follow-up work that is still to be done: a check or repair that a repair made necessary. What a
+   * recent event makes necessary comes before anything runs the gate.
+   *
+   * @param repair the repair, or the recent event, that makes it necessary
+   */
   record FollowUp(String repair, String card, Reason reason) implements Conclusion {
     @Override
     public String about() {

@@ -25,6 +25,7 @@ public final class StepWords {
       case WORTH -> "";
       case ASKED_FOR -> "you asked for it";
       case AFTER_REPAIR -> "after \"" + occasion.after().orElseThrow().name() + "\"";
+      case BEFORE_RUN -> "this comes before the gate is run, because of what happened to it";
       case INSPECTION -> "";
       case PROOF -> "proof before the gate returns to service";
       case LAST_TRY -> "nothing is left to ask, and it costs nothing to try";

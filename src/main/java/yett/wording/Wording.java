@@ -25,6 +25,7 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.rules.Conclusion.Finding;
+import yett.rules.Conclusion.FollowUp;
 
 /** Names the things of a case in plain text. */
 public final class Wording {
@@ -68,6 +69,13 @@ public final class Wording {
 
   public String repair(String repair) {
     return base.repairs().containsKey(repair) ? base.repairs().get(repair).name() : spaced(repair);
+  }
+
+  /** What makes follow-up work necessary: a repair, or a recent event. */
+  public String origin(FollowUp due) {
+    return base.histories().containsKey(due.repair())
+        ? history(due.repair())
+        : repair(due.repair());
   }
 
   public String setUp(String setUp) {

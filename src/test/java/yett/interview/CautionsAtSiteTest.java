@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.Caution;
 import yett.knowledge.Check;
@@ -43,6 +44,35 @@ class CautionsAtSiteTest {
     assertThat(beforeLockingOff(new Event.SiteAnswered("batteries", "none")))
         .contains("mains")
         .doesNotContain("battery");
+  }
+
+  @Test
+  void on_a_solar_gate_the_panel_takes_the_place_of_the_mains() {
+    assertThat(beforeLockingOff(new Event.SiteAnswered("supply", "solar")))
+        .contains("solar-panel", "battery")
+        .doesNotContain("mains");
+    assertThat(beforeLockingOff(new Event.SiteAnswered("supply", "mains")))
+        .contains("mains")
+        .doesNotContain("solar-panel");
+    assertThat(beforeLockingOff()).contains("mains", "solar-panel");
+  }
+
+  /** Their steps are the same whatever feeds the operator, so they name the supply. */
+  @Test
+  void no_set_up_switches_mains_that_a_solar_gate_does_not_have() {
+    Shipped.BASE
+        .setUps()
+        .values()
+        .forEach(
+            s ->
+                assertThat(
+                        Stream.of(s.enter(), s.leave(), s.enterAgain(), s.leaveAgain())
+                            .flatMap(List::stream))
+                    .as(s.id())
+                    .noneMatch(
+                        step ->
+                            step.matches("(?i).*\\bmains\\b.*")
+                                && !step.contains("mains or solar panel")));
   }
 
   @Test

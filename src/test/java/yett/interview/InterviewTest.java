@@ -114,6 +114,68 @@ class InterviewTest {
     assertThat(moment().judgement().forbidden()).contains("gate-running");
   }
 
+  /** A blow may have loosened what gives way under power: looks first, then the run that pays. */
+  @ParameterizedTest
+  @CsvSource({"TRAINEE", "TECHNICIAN", "ELECTRICIAN"})
+  void a_gate_that_a_vehicle_struck_is_looked_over_before_it_is_run(Role role) {
+    begin(role, "response", "ten-runs", "tighten-bracket");
+    struck();
+    List<String> seen = new ArrayList<>();
+    while (!inForce().contains("gate-running")) {
+      Step next = step();
+      seen.addAll(next.cards());
+      finish();
+    }
+    assertThat(seen).contains("track-look", "end-stop-look", "pad-and-bolts", "chain-looks");
+    assertThat(seen).doesNotContain("tighten-bracket");
+    assertThat(asked()).isEqualTo("response");
+  }
+
+  @Test
+  void a_blow_that_is_told_after_a_repair_is_looked_at_before_the_gate_is_tried() {
+    beginWork("switch-off-new-lamp");
+    mend("switch-off-new-lamp");
+    assertThat(step()).isInstanceOf(Step.Retest.class);
+    assertThat(inForce()).contains("gate-running");
+    say(new Event.Happened(List.of("vehicle-struck")));
+    assertThat(moment().judgement().forbidden()).contains("gate-running", "able-to-run");
+    assertThat(asked()).isEqualTo("chain-looks");
+    assertThat(inForce()).doesNotContain("gate-running");
+    for (int looks = 0; looks < 4; looks++) {
+      finish();
+    }
+    assertThat(step()).isInstanceOf(Step.Retest.class);
+  }
+
+  @Test
+  void what_nobody_can_tell_after_a_blow_is_found_by_looking_over_the_whole_gate() {
+    begin(Role.TECHNICIAN, "ten-runs");
+    struck();
+    for (String look : List.of("track-look", "end-stop-look", "pad-and-bolts", "chain-looks")) {
+      say(new Event.Answered(look, new Answer.CannotTell()));
+    }
+    mend("look-over-after-blow");
+    assertThat(moment().judgement().forbidden()).doesNotContain("gate-running");
+  }
+
+  @Test
+  void a_caller_is_not_asked_to_run_a_gate_that_a_vehicle_struck() {
+    begin(Role.CALLER, "response");
+    noDangers();
+    say(new Event.SiteTaken());
+    say(new Event.Complained(List.of("scrapes")));
+    say(new Event.Pressed(List.of()));
+    say(new Event.Happened(List.of("vehicle-struck")));
+    assertThat(moment().judgement().unavailable()).contains("response");
+  }
+
+  private void struck() {
+    noDangers();
+    say(new Event.SiteTaken());
+    say(new Event.Complained(List.of("scrapes")));
+    say(new Event.Happened(List.of("vehicle-struck")));
+  }
+
   /** A loop that calls now and then is seen only under power: nothing may move the leaf then. */
   @Test
   void what_moves_the_gate_by_itself_is_looked_for_under_power_with_its_motor_cut_off() {

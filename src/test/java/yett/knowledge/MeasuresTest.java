@@ -63,13 +63,15 @@ class MeasuresTest {
   @Test
   void over_range_is_an_open_circuit_where_a_resistance_is_measured_and_nothing_else() {
     Measures ohms = new Measures(Quantity.RESISTANCE, Unit.OHM, "", "meter-ohms", 0.3, 0, 1e8);
-    for (String shown : new String[] {"OL", "O.L", "0L", "ol"}) {
+    for (String shown :
+        new String[] {"OL", "O.L", "0L", "ol", "open", "Open circuit", "infinite"}) {
       assertThat(ohms.parse(ohms.asStored(shown))).isEqualTo(1e8);
       assertThat(ohms.possible(ohms.parse(shown))).isTrue();
     }
     assertThat(ohms.told("OL")).isEqualTo("OL");
     Measures volts = new Measures(Quantity.VOLTAGE, Unit.VOLT, "", "meter-dc-volts", 0.1, 0, 60);
     assertThatThrownBy(() -> volts.parse("OL")).isInstanceOf(ReadingException.class);
+    assertThatThrownBy(() -> volts.parse("open")).hasMessageContaining("no number in \"open\"");
   }
 
   /** 1.86 mm is 0.07323 in, and 2 1/4 in is 57.15 mm; nobody measured either so exactly. */

@@ -54,6 +54,24 @@ class PowerOnCardsTest {
     }
   }
 
+  /** Never at the ends of a leaf that has power: so the cautions say. */
+  @Test
+  void nobody_holds_a_meter_between_leaf_and_post() {
+    List<Check> forces =
+        BASE.checks().values().stream()
+            .filter(c -> c.needs().contains(SetUp.GATE_RUNNING))
+            .filter(c -> c.how().contains("orce meter"))
+            .toList();
+    assertThat(forces).extracting(Check::id).contains("obstruction-force", "reversal-closing");
+    for (Check check : forces) {
+      assertThat(check.how())
+          .as(check.id())
+          .doesNotContainIgnoringCase("held")
+          .containsPattern("(?i)stands? by itself|on its stand or on a block")
+          .containsIgnoringCase("step back beside the leaf");
+    }
+  }
+
   @Test
   void no_repair_runs_the_gate_before_somebody_watches_it() {
     for (Repair repair : BASE.repairs().values()) {

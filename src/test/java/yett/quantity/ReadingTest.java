@@ -354,4 +354,21 @@ class ReadingTest {
     }
     assertThat(understood).as("seed %d", seed).isGreaterThan(Size.of(15, 100));
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "about 4 mm",
+        "About four mm",
+        "approx. 4 mm",
+        "ca 4 mm",
+        "roughly 4",
+        "around 4 mm"
+      })
+  void a_reading_may_be_said_to_be_about_right(String typed) {
+    Reading reading = Reading.parse(typed, Quantity.LENGTH, Unit.MILLIMETRE);
+    Reading exact = Reading.parse("4 mm", Quantity.LENGTH, Unit.MILLIMETRE);
+    assertThat(reading.value()).isEqualTo(exact.value());
+    assertThat(reading.typed()).isEqualTo(typed);
+  }
 }

@@ -26,7 +26,39 @@ class FollowUpRulesTest extends ShownByExamples {
   private static final Fact TECHNICIAN = new Fact.Person(Role.TECHNICIAN);
 
   static Stream<Example> examples() {
-    return Stream.of(entailed(), worthSaying(), saidBefore()).flatMap(e -> e);
+    return Stream.of(entailed(), worthSaying(), saidBefore(), beforeRun()).flatMap(e -> e);
+  }
+
+  /** What something that happened makes necessary before the gate is run. */
+  static Stream<Example> beforeRun() {
+    return Stream.of(
+        example("what a vehicle struck is looked at first", TECHNICIAN, happened("vehicle-struck")),
+        example(
+            "what cannot be told after a blow is found by looking over the whole gate",
+            TECHNICIAN,
+            happened("vehicle-struck"),
+            new Fact.Untold("track-look", 1)));
+  }
+
+  @Test
+  void what_a_vehicle_struck_is_looked_at_until_the_whole_gate_was_looked_over() {
+    Fact struck = happened("vehicle-struck");
+    assertThat(Rules.judge(TECHNICIAN, struck).followUps())
+        .extracting(FollowUp::card)
+        .containsExactlyInAnyOrder("chain-looks", "end-stop-look", "pad-and-bolts", "track-look");
+    assertThat(Rules.judge(TECHNICIAN, struck, said(1, "track-look", "clean")).followUps())
+        .extracting(FollowUp::card)
+        .doesNotContain("track-look");
+    assertThat(
+            Rules.judge(TECHNICIAN, struck, said(1, 0, Role.CALLER, "chain-looks", "ordinary"))
+                .followUps())
+        .extracting(FollowUp::card)
+        .contains("chain-looks");
+    assertThat(Rules.judge(new Fact.Person(Role.CALLER), struck).followUps()).isEmpty();
+    assertThat(
+            Rules.judge(TECHNICIAN, struck, done("look-over-after-blow", 1)).followUps().stream()
+                .filter(f -> f.repair().equals("vehicle-struck")))
+        .isEmpty();
   }
 
   /** What is not asked in other words. */

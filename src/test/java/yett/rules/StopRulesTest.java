@@ -81,6 +81,9 @@ class StopRulesTest extends ShownByExamples {
             complained("chain-hangs"),
             said(1, 0, Role.CALLER, "danger-person", "nobody")),
         example(
+            "a gate that a vehicle has struck is looked over before it is run",
+            happened("vehicle-struck")),
+        example(
             "a caller does not switch on again what has gone off before",
             CALLER,
             said(1, "trips-again", "once")),

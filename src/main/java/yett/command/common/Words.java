@@ -56,10 +56,23 @@ public final class Words {
           || this == CANCEL;
     }
 
+    /** Whether a reason may stand behind the request and a comma, though nothing is made of it. */
+    private boolean takesReason() {
+      return this == LATER || this == SAVE;
+    }
+
     /** The words after the request on a line that begins with it; may be empty. */
     public String after(String line) {
-      String text = line.strip();
-      return text.length() > word.length() ? text.substring(word.length()).strip() : "";
+      String text = plain(line);
+      return text.length() > word.length()
+          ? text.substring(word.length()).replaceFirst("^[\\s,:;]+", "").strip()
+          : "";
+    }
+
+    private boolean begins(String text) {
+      String rest = text.startsWith(word) ? text.substring(word.length()) : "";
+      return takesWords() && rest.matches("[\\s,:;].*")
+          || takesReason() && rest.matches("\\s*[,:;].*");
     }
 
     public String meaning() {
@@ -67,15 +80,24 @@ public final class Words {
     }
   }
 
-  /** The request that a line begins with; empty if it is none. "?" asks for help. */
+  /** A line without the punctuation at its end, and "hand over" as two words. */
+  private static String plain(String line) {
+    return line.strip()
+        .replaceFirst("(?i)^hand-?over(?=$|[\\s,:;.!])", "hand over")
+        .replaceFirst("(?<=\\w)\\s*[,:;.!]+$", "");
+  }
+
+  /**
+   * The request that a line begins with; empty if it is none. "?" asks for help. A comma or a colon
+   * may stand between a request and the words after it.
+   */
   public static Optional<Wish> wish(String line) {
-    String text = line.strip().toLowerCase(Locale.ROOT);
+    String text = plain(line).toLowerCase(Locale.ROOT);
     if (text.equals("?")) {
       return Optional.of(Wish.HELP);
     }
     for (Wish wish : Wish.values()) {
-      boolean begins = wish.takesWords() && text.startsWith(wish.word() + " ");
-      if (text.equals(wish.word()) || begins) {
+      if (text.equals(wish.word()) || wish.begins(text)) {
         return Optional.of(wish);
       }
     }
@@ -85,7 +107,6 @@ public final class Words {
     return switch (text) {
       case "not now" -> Optional.of(Wish.LATER);
       case "stop", "quit", "exit" -> Optional.of(Wish.SAVE);
-      case "handover" -> Optional.of(Wish.HANDOVER);
       default -> Optional.empty();
     };
   }

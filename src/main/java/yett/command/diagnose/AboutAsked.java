@@ -1,12 +1,16 @@
 package yett.command.diagnose;
 
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import yett.knowledge.Check;
 import yett.saying.Tellings;
 import yett.saying.Thing;
 
 /** Finds which answer of a check words mean that were said about it. */
 record AboutAsked(Sitting sitting) {
+  private static final Pattern IT = Pattern.compile("(?i)it(?:['\u2019]?s)?\\s+(.+)");
+
   /**
    * The outcome that words typed at the question of a check mean before anything else. What "it"
    * is, is said by the question, so its name is put before the words. Danger goes first.
@@ -19,11 +23,22 @@ record AboutAsked(Sitting sitting) {
         || !tellings().hear(words).dangers().isEmpty()) {
       return Optional.empty();
     }
-    return tellings().hear(check.name() + " " + words.strip()).things().stream()
+    return tellings().hear(named(check.name(), words)).things().stream()
         .limit(1)
         .filter(t -> isOf(t, check))
         .map(Thing::outcome)
         .findFirst();
+  }
+
+  /** Words about "it" with the name of what is asked for; any others after the name. */
+  static String named(String name, String words) {
+    Matcher it = IT.matcher(words.strip());
+    return name + " " + (it.matches() ? it.group(1) : words.strip());
+  }
+
+  /** Whether words are said of "it". */
+  static boolean isOfIt(String words) {
+    return IT.matcher(words.strip()).matches();
   }
 
   /** The outcome that words about a check probably mean. */

@@ -54,20 +54,20 @@ final class CheckList {
       return;
     }
     OpenChecks open = open();
-    List<Open> all = open.all();
+    List<Open> all = open.inOrder();
     shown = all.stream().map(o -> o.check().id()).toList();
     if (all.isEmpty()) {
       sitting.say("There is no check you can make now.");
       return;
     }
-    for (int from = 0; from < all.size(); from += PAGE) {
-      int to = Math.min(from + PAGE, all.size());
+    int paying = open.paying();
+    int from = 0;
+    while (from < all.size()) {
+      int to = Math.min(from + PAGE, from < paying ? paying : all.size());
       sitting.show(new OpenCheckViews(sitting.base(), moment()).page(open, from, to));
-      boolean more = to < all.size();
       Optional<Integer> number =
           sitting.until(
-              "Number to make it the next check, "
-                  + (more ? "Enter for more, 0 to go back" : "Enter to go back"),
+              "Number to make it the next check, " + further(to, paying, all.size()),
               line -> read(line, to));
       if (number.isPresent()) {
         if (number.get() > 0) {
@@ -75,7 +75,17 @@ final class CheckList {
         }
         return;
       }
+      from = to;
     }
+  }
+
+  private static String further(int to, int paying, int all) {
+    if (to == all) {
+      return "Enter to go back";
+    }
+    return to == paying
+        ? "Enter for " + (all - paying) + " others by place, 0 to go back"
+        : "Enter for more, 0 to go back";
   }
 
   /**

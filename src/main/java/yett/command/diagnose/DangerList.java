@@ -36,6 +36,8 @@ public final class DangerList {
     List<Danger> dangers = new ArrayList<>();
     step.dangers()
         .forEach(c -> c.outcomes().stream().skip(1).forEach(o -> dangers.add(new Danger(c, o))));
+    // whoever comes back has it in sight, however much the list pushes off the window
+    new StillInForce(sitting.base()).beside(sitting.moment(), List.of()).ifPresent(sitting::show);
     sitting.show(sitting.views().dangers(step, role()));
     Suspected heard = new Suspected(sitting, dangers);
     KnownDangers.Told told = known.told(step, dangers);

@@ -43,7 +43,7 @@ record DoneOrNot(Sitting sitting, PromptRequests wishes, Questions questions) {
   /** "done", or the whole line of a refusal. */
   private static Optional<String> said(String line) {
     String text = line.strip();
-    if (text.equalsIgnoreCase(DONE)) {
+    if (text.matches("(?i)" + DONE + "[.!,]?")) {
       return Optional.of(DONE);
     }
     return CANNOT.matcher(text).matches() ? Optional.of(text) : Optional.empty();

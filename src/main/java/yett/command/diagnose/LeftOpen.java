@@ -78,7 +78,7 @@ record LeftOpen(Casebook casebook, Expertise expertise) {
   private List<String> due(Moment moment) {
     Wording words = new Wording(base());
     return moment.judgement().followUps().stream()
-        .map(f -> "Still to do after \"" + words.repair(f.repair()) + "\": " + words.card(f.card()))
+        .map(f -> "Still to do after \"" + words.origin(f) + "\": " + words.card(f.card()))
         .distinct()
         .toList();
   }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import yett.knowledge.Card;
 import yett.saying.Phrases;
 import yett.wording.Wording;
@@ -14,6 +15,14 @@ import yett.wording.Wording;
 final class NamedCards<C extends Card> {
   /** Least similarity between the words and the name of a card. */
   private static final double FITS = 0.55;
+
+  /** From which share on a name has all of the telling words. */
+  private static final double ALL = 0.99;
+
+  /** Least share of the words for a name to be offered beside a better one. */
+  private static final double SOME = 0.2;
+
+  private static final int MOST = 4;
 
   private final Map<String, C> cards;
   private final Predicate<C> spoken;
@@ -60,6 +69,34 @@ final class NamedCards<C extends Card> {
       others = phrases(more);
     }
     return meant(others, words);
+  }
+
+  /**
+   * The same; where a name does not have all of the words, also those that have the others, so that
+   * "bent guide bracket" is not taken for the bracket of the chain.
+   */
+  List<C> nearest(String words) {
+    List<C> found = of(words);
+    if (found.size() != 1 || names == null || names.covers(words, found.get(0).id()) > ALL) {
+      return found;
+    }
+    Map<String, Double> others = new HashMap<>();
+    for (Phrases.Heard heard : names.hear(words, cards.size())) {
+      double covered = names.covers(words, heard.id());
+      if (covered >= SOME && cards.get(heard.id()) != found.get(0)) {
+        others.put(heard.id(), covered);
+      }
+    }
+    return Stream.concat(
+            found.stream(),
+            others.entrySet().stream()
+                .sorted(
+                    Map.Entry.<String, Double>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .map(e -> cards.get(e.getKey())))
+        .limit(MOST)
+        .toList();
   }
 
   private Phrases phrases(Function<C, List<String>> texts) {

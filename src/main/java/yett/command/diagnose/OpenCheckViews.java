@@ -2,6 +2,7 @@ package yett.command.diagnose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import yett.console.Block;
@@ -11,6 +12,7 @@ import yett.interview.OpenChecks;
 import yett.interview.OpenChecks.Open;
 import yett.interview.Prospects;
 import yett.knowledge.Cause;
+import yett.knowledge.Place;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.wording.Figures;
@@ -21,20 +23,26 @@ record OpenCheckViews(RuleBase base, Moment moment) {
   /** The checks from one position up to another. */
   List<Block> page(OpenChecks open, int from, int to) {
     List<Block> blocks = new ArrayList<>();
+    int paying = open.paying();
+    String span = (from + 1) + " to " + to + " of " + (from < paying ? paying : open.all().size());
     blocks.add(
         Block.heading(
-            "Checks you can make now: " + (from + 1) + " to " + to + " of " + open.all().size()));
+            from < paying ? "Checks that pay now: " + span : "Other checks, by place: " + span));
     List<Block.Item> items = new ArrayList<>();
     for (int i = from; i < to; i++) {
-      Open o = open.all().get(i);
+      Open o = open.inOrder().get(i);
       items.add(
           new Block.Item(
               Integer.toString(i + 1),
               Text.of(o.check().ask()),
-              Optional.of(Text.of(tells(open, o) + "; " + costs(o)))));
+              Optional.of(Text.of((i < paying ? tells(open, o) : place(o)) + "; " + costs(o)))));
     }
     blocks.add(new Block.Numbered(items));
     return blocks;
+  }
+
+  private static String place(Open o) {
+    return o.check().place().map(Place::name).orElse("any place").toLowerCase(Locale.ROOT);
   }
 
   private String tells(OpenChecks open, Open o) {

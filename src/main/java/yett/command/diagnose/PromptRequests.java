@@ -109,7 +109,13 @@ public final class PromptRequests {
         sitting.record(new Event.Noted("The call dropped."));
         throw new CaseLeftException();
       }
-      case SAVE -> throw new CaseLeftException();
+      case SAVE -> {
+        String why = wish.after(line);
+        if (!why.isEmpty()) {
+          sitting.record(new Event.Noted(why));
+        }
+        throw new CaseLeftException();
+      }
       case HELP -> help(line);
     }
   }

@@ -136,7 +136,10 @@ public final class Questions {
    * Asks for one of several words and returns its position. An empty word stands for Enter alone.
    */
   public OptionalInt word(String prompt, List<String> words, String refusal) {
-    return position(prompt, line -> Prompt.word(line.strip(), words).stream().toList(), refusal);
+    return position(
+        prompt,
+        line -> Prompt.word(line.strip().replaceFirst("[.!,]$", ""), words).stream().toList(),
+        refusal);
   }
 
   /** Asks until a line names exactly one entry, or a request has changed the case. */

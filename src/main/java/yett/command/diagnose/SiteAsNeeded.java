@@ -54,7 +54,7 @@ final class SiteAsNeeded {
         open.forEach(q -> untold.add(q.id()));
       } else if (entry.change(line, open)) {
         before = sitting.moment();
-      } else if (wishes.grantOrHear(line)) {
+      } else if (wishes.grantOrHear(about(line, open))) {
         if (sitting.moment() != before) {
           return true;
         }
@@ -64,6 +64,13 @@ final class SiteAsNeeded {
       open = open();
     }
     return asks;
+  }
+
+  /** What "it" is, is said by the only detail that is shown. */
+  private static String about(String line, List<SiteQuestion> open) {
+    return open.size() == 1 && AboutAsked.isOfIt(line)
+        ? AboutAsked.named(open.get(0).name(), line)
+        : line;
   }
 
   private static String example(List<SiteQuestion> open) {

@@ -68,10 +68,13 @@ final class SiteEntry {
     return named.isPresent();
   }
 
-  /** Where one detail is shown: "none" is an answer, and "no" says that what is shown is wrong. */
+  /**
+   * Where one detail is shown: "none" is an answer, and "no" says that what is shown is wrong. So
+   * may 0, which elsewhere says that all is right.
+   */
   private boolean none(String line, SiteQuestion question) {
     boolean said =
-        !line.strip().matches("(?i)no?|nope|nah") && question.choices().containsKey(NONE);
+        !line.strip().matches("(?i)0|no?|nope|nah") && question.choices().containsKey(NONE);
     if (said) {
       answer(question, NONE);
       tell(List.of(question));

@@ -65,7 +65,7 @@ record SiteViews(RuleBase base) {
       items.add(
           new Block.Item(
               Integer.toString(items.size() + 1),
-              told.containsKey(question.id()) ? text : text.and(Text.dim(", assumed")),
+              told.containsKey(question.id()) ? text : text.and(Text.dim(" (assumed)")),
               Optional.empty()));
     }
     return List.of(Block.heading("The gate as installed"), new Block.Numbered(items));

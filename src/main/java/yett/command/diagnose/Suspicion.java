@@ -54,13 +54,15 @@ final class Suspicion {
     if (text.isEmpty()) {
       return;
     }
-    List<Cause> found = names.of(text);
+    List<Cause> found = names.nearest(text);
     if (found.isEmpty()) {
       sitting.say("No cause matches these words. Type belief to see the most probable ones.");
     } else if (found.size() == 1) {
       look(found.get(0));
     } else {
-      new Choices(sitting).of("Which cause?", found, Cause::name).ifPresent(this::look);
+      new Choices(sitting)
+          .of("Which cause? The first fits best", found, Cause::name)
+          .ifPresent(this::look);
     }
   }
 

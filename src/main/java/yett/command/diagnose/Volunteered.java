@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import yett.command.common.HeardAnswer;
 import yett.interview.Event;
 import yett.interview.Step;
@@ -25,6 +26,9 @@ public final class Volunteered {
    */
   private static final Set<String> PROMPTED =
       Set.of("close", "done", "cannot", "send", "leave", "list", "both", "first", "second");
+
+  /** What a round of looks or the list of checks takes; elsewhere it is no reading. */
+  private static final Pattern OF_A_LIST = Pattern.compile("(?i)(?:how|one|look|step)\\s+\\d+");
 
   /** From which weight on a meaning is so clear that Enter may take it. */
   private static final double CLEAR = 0.6;
@@ -73,7 +77,8 @@ public final class Volunteered {
             && !isOfGate(line)
             && line.codePoints().filter(Character::isLetter).count() >= 1
             && line.strip().length() >= 4
-            && !isPrompted(line);
+            && !isPrompted(line)
+            && !OF_A_LIST.matcher(line.strip()).matches();
     boolean makesSafe = sitting.moment().step() instanceof Step.MakeSafe;
     boolean taken = telling && take(line.strip());
     if (telling && !taken && makesSafe) {
@@ -134,11 +139,12 @@ public final class Volunteered {
     return !tellings().hear(words).dangers().isEmpty();
   }
 
+  private boolean isCall() {
+    return sitting.moment().state().role() == Role.CALLER;
+  }
+
   void keep(String words) {
-    sitting.record(
-        sitting.moment().state().role() == Role.CALLER
-            ? new Event.Said(words)
-            : new Event.Noted(words));
+    sitting.record(isCall() ? new Event.Said(words) : new Event.Noted(words));
   }
 
   /** Asks what the words mean; returns false if nothing is understood from them. */
@@ -173,11 +179,15 @@ public final class Volunteered {
             ? others
             : new Choices(sitting).several(others, takenUp::words, isClear(others.get(0), heard));
     takenUp.take(meant);
+    boolean report = sitting.moment().state().told().histories().isEmpty();
+    if (!meant.isEmpty() && (report && !sure || others.size() > 1) && !single && !isCall()) {
+      keep(words); // what was taken rarely says all of it: "in the rain it will not close"
+    }
     if (told.isEmpty()) {
       hearComplaints(
           meant.stream().filter(t -> t.kind() == Thing.Kind.COMPLAINT).map(Thing::card).toList());
     }
-    if (meant.isEmpty() && !single && sitting.moment().state().role() != Role.CALLER) {
+    if (meant.isEmpty() && !single && !isCall()) {
       keep(words); // what was said is worth keeping, though it is none of this
       sitting.say("Your words are kept as a note.");
     }

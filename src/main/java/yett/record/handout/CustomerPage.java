@@ -3,6 +3,7 @@ package yett.record.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import yett.interview.CaseState;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
@@ -88,7 +89,34 @@ final class CustomerPage {
   }
 
   private List<String> told() {
-    return state.told().complaints().orElse(List.of()).stream().map(this::complaint).toList();
+    return Stream.of(
+            state.told().complaints().orElse(List.of()).stream().map(this::complaint),
+            answersOfTheReport(),
+            state.told().histories().orElse(List.of()).stream().map(words::history))
+        .flatMap(lines -> lines)
+        .toList();
+  }
+
+  /**
+   * What was said beside the complaints, such as when it fails. It came before the first check: the
+   * report ends with what happened lately.
+   */
+  private Stream<String> answersOfTheReport() {
+    long end =
+        Entry.valid(moment.entries()).stream()
+            .filter(e -> e.event() instanceof Event.Happened)
+            .mapToLong(Entry::number)
+            .min()
+            .orElse(Long.MAX_VALUE);
+    return state.answers().stream()
+        .filter(a -> a.event() < end && a.answer().choice().isPresent())
+        .filter(a -> base.checks().containsKey(a.check()))
+        .filter(a -> !base.checks().get(a.check()).danger() && !words.isProof(a.check()))
+        .map(
+            a ->
+                base.checks().get(a.check()).spoken()
+                    + " "
+                    + Wording.capital(words.answer(a.check(), a.answer())));
   }
 
   private String complaint(String id) {
@@ -116,7 +144,7 @@ final class CustomerPage {
                   : " How such a thing comes about: " + r.cause().arises())
               + (r.cause().prevent().isEmpty()
                   ? ""
-                  : " What keeps it from coming back: " + r.cause().prevent()));
+                  : " What guards against such a thing: " + r.cause().prevent()));
     }
   }
 

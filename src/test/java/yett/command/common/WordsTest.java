@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import yett.knowledge.Check;
 import yett.rules.Conclusion.Expectation;
 import yett.testing.Shipped;
@@ -35,5 +36,43 @@ class WordsTest {
     assertThat(HeardAnswer.lettered(chain, "purple").complaint())
         .contains("not one of the answers: a a film of oil, free of rust; b ")
         .doesNotContain("1 ");
+  }
+
+  /** A comma or a colon is what people put between a request and its reason. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "hand over, no time | HANDOVER | no time",
+        "hand over: no time | HANDOVER | no time",
+        "Handover, no time | HANDOVER | no time",
+        "hand-over no time | HANDOVER | no time",
+        "hand over | HANDOVER | ''",
+        "note: wet ground | NOTE | wet ground",
+        "note, wet ground, no drain | NOTE | wet ground, no drain",
+        "tell: battery 23.1 V | TELL | battery 23.1 V",
+        "suspect, worn chain | SUSPECT | worn chain",
+        "ask: 7 | ASK | 7",
+        "correct, sag | CORRECT | sag",
+        "cancel: sorted itself | CANCEL | sorted itself",
+        "later, no time now | LATER | no time now",
+        "save, off for a part | SAVE | off for a part",
+        "save. | SAVE | ''",
+        "back, | BACK | ''",
+        "Why. | WHY | ''",
+        "checks, | CHECKS | ''",
+        "belief all. | ACCOUNT | ''",
+      })
+  void words_may_follow_a_request_after_a_comma_or_a_colon(
+      String line, Words.Wish wish, String after) {
+    assertThat(Words.wish(line)).contains(wish);
+    assertThat(wish.after(line)).isEqualTo(after);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"save the gate", "later in the day it stops", "note", "backwards", "hand overs"})
+  void what_only_begins_like_a_request_is_none_of_it(String line) {
+    assertThat(Words.wish(line).filter(w -> w != Words.Wish.NOTE)).isEmpty();
   }
 }

@@ -24,9 +24,33 @@ class CheckListTest extends TechniciansCase {
   void the_list_comes_in_pages_and_a_number_takes_a_check() {
     String screen = typed("checks", "", "7");
     assertThat(screen)
-        .contains("Checks you can make now: 1 to 5 of", "Checks you can make now: 6 to 10 of");
+        .contains("Checks that pay now: 1 to 5 of", "Checks that pay now: 6 to 10 of");
     assertThat(screen).contains("bears on", "min");
     assertThat(wishes()).hasSize(1);
+  }
+
+  /** Nobody reads through 170 checks for the one that helps. */
+  @Test
+  void what_pays_comes_first_and_the_others_by_place_when_asked_for() {
+    String[] pages = new String[45];
+    java.util.Arrays.fill(pages, "");
+    pages[0] = "checks";
+    String screen = typed(pages);
+    assertThat(screen).containsPattern("Enter for \\d+ others by place, 0 to go back");
+    int others = screen.indexOf("Other checks, by place");
+    assertThat(others).isPositive();
+    assertThat(screen.substring(0, others)).doesNotContain("adds little now");
+    assertThat(screen.substring(others)).doesNotContain("bears on").contains("along the track;");
+  }
+
+  @Test
+  void where_a_name_lacks_some_of_the_words_others_are_offered_with_it() {
+    assertThat(typed("suspect bent guide bracket", "", "save"))
+        .contains(
+            "Which cause? The first fits best 1 Chain bracket loose or bent on the leaf",
+            "Guide rollers too tight, worn or stuck");
+    assertThat(typed("suspect chain bracket loose", "", "save"))
+        .contains("Chain bracket loose or bent on the leaf: where this figure comes from");
   }
 
   @Test
@@ -90,7 +114,7 @@ class CheckListTest extends TechniciansCase {
   @Test
   void a_list_that_a_danger_has_overtaken_is_left() {
     assertThat(typed("checks", "he is trapped", "yes", "")).contains("People first");
-    assertThat(typed.screen()).doesNotContain("Checks you can make now: 6 to 10 of");
+    assertThat(typed.screen()).doesNotContain("Checks that pay now: 6 to 10 of");
   }
 
   @Test
@@ -148,6 +172,6 @@ class CheckListTest extends TechniciansCase {
   @Test
   void people_come_before_checks_and_causes() {
     String screen = typed("tell he is trapped", "yes", "checks", "suspect beam-dirty");
-    assertThat(screen).contains("People first.").doesNotContain("Checks you can make now");
+    assertThat(screen).contains("People first.").doesNotContain("Checks that pay now");
   }
 }

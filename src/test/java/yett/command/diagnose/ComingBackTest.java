@@ -8,6 +8,7 @@ import yett.casebook.NewEvent;
 import yett.desk.OpenCase;
 import yett.interview.Event;
 import yett.interview.EventText;
+import yett.interview.Step;
 import yett.knowledge.Role;
 
 /** Whoever goes on with a case is asked whether the gate stands as it was left. */
@@ -71,6 +72,22 @@ class ComingBackTest extends TechniciansCase {
     comeBack();
     assertThat(typed.screen()).isEmpty();
     assertThat(typed.stored()).isEmpty();
+  }
+
+  /** The list of dangers pushes what was said before it off a small window. */
+  @Test
+  void how_the_gate_was_left_stands_above_the_dangers() {
+    lockedOff();
+    comeBackAs(Role.ELECTRICIAN);
+    try (OpenCase open = typed.open(Role.ELECTRICIAN)) {
+      Sitting sitting = typed.sitting(open, "0");
+      new DangerList(sitting, new PromptRequests(sitting))
+          .ask((Step.AskDangers) open.moment().step());
+    }
+    assertThat(typed.screen())
+        .containsPattern(
+            "prove dead again, before anything else\\. Still in force:? +locked off, every supply"
+                + " off, proved dead .*Is any of this true");
   }
 
   @Test

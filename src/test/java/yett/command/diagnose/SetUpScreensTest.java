@@ -51,7 +51,7 @@ class SetUpScreensTest extends TechniciansCase {
     assertThat(times(last)).isEqualTo(1);
     assertThat(typed.screen().replaceAll("\\s+", " "))
         .contains(
-            "As before: 1 People told; barriers on both sides; leaf where you need it. 2 Mains")
+            "As before: 1 People told; barriers on both sides; leaf where you need it. 2 Supply")
         .contains("Still in force: " + LOCKED_OFF.name().toLowerCase());
     assertThat(typed.stored())
         .containsExactly(

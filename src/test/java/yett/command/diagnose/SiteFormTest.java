@@ -54,9 +54,9 @@ class SiteFormTest extends TechniciansCase {
     assertThat(typed.open().moment().state().told().site()).doesNotContainKey("grade");
   }
 
-  /** "No" may also say that what is shown is not right, so it is asked; "none" is an answer. */
+  /** "No" and 0 may also say what is shown is not right, or is; so it is asked. */
   @ParameterizedTest
-  @CsvSource({"none, , none", "0, , none", "no, 3, two", "no, , "})
+  @CsvSource({"none, , none", "0, , ", "0, 3, two", "no, 3, two", "no, , "})
   void where_one_detail_is_shown_none_and_no_are_about_it(String line, String then, String now) {
     try (OpenCase open = typed.open()) {
       SiteEntry entry = new SiteEntry(typed.sitting(open, then == null ? "" : then));
@@ -65,12 +65,26 @@ class SiteFormTest extends TechniciansCase {
     }
   }
 
+  /** At a round of looks 0 says that all is in order, and it is typed here by habit. */
+  @Test
+  void a_bare_number_changes_no_detail_silently() {
+    for (String number : List.of("0", "1", "2")) {
+      try (OpenCase open = typed.open()) {
+        SiteEntry entry = new SiteEntry(typed.sitting(open, ""));
+        entry.change(number, List.of(Shipped.BASE.siteQuestions().get("stop-station")));
+      }
+    }
+    assertThat(typed.stored()).isEmpty();
+    assertThat(typed.screen()).contains("Is there a stop button");
+  }
+
   @Test
   void the_whole_list_has_a_line_for_each_detail() {
     typed.type("0", "two beams", "?", "save");
     assertThat(typed.screen())
-        .contains("11 Opening, post to post: 5 m, assumed 12 ", "Photo-electric beams: two or more")
-        .doesNotContain("Photo-electric beams: two or more, for closing and opening, assumed");
+        .contains(
+            "11 Opening, post to post: 5 m (assumed) 12 ", "Photo-electric beams: two or more")
+        .doesNotContain("Photo-electric beams: two or more, for closing and opening (assumed)");
   }
 
   /** Whoever has looked at the whole list has not told what stands in it. */

@@ -87,6 +87,50 @@ class VolunteeredTest {
     assertThat(typed.screen().split(Pattern.quote(how), -1)).hasSize(3);
   }
 
+  /** What was picked rarely says all: of "hums" no complaint tells. */
+  @Test
+  void words_of_which_something_was_picked_are_kept_as_a_note() {
+    String said = "it crawls, rattles and stops half way since the hedge was cut";
+    sit(Role.TECHNICIAN, "0", "", said, "1 2", "", "0");
+    assertThat(typed.stored()).contains(new Event.Noted(said));
+  }
+
+  @Test
+  void words_of_a_report_are_kept_though_they_mean_one_complaint() {
+    sit(Role.TECHNICIAN, "0", "", "in the rain it won't close", "", "", "0");
+    assertThat(moment().state().told().complaints().orElseThrow()).containsExactly("stays-open");
+    assertThat(typed.stored()).contains(new Event.Noted("in the rain it won't close"));
+  }
+
+  @Test
+  void what_a_list_takes_is_no_reading_elsewhere() {
+    told("ask charging-fuse", "how 5", "save");
+    assertThat(typed.screen()).doesNotContain("Which do you mean?", "5 mm");
+  }
+
+  /** The marker on the chain is not a detail of the gate but what is looked at next. */
+  @Test
+  void what_is_said_of_it_at_a_single_detail_is_said_of_that_detail() {
+    told("ask marker-look", "", "done", "its missing", "1", "save");
+    assertThat(typed.screen()).contains("Reference marker:");
+    assertThat(typed.stored()).contains(chosen("marker-look", "gone"));
+    assertThat(moment().state().told().site()).doesNotContainEntry("marker", "none");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"its missing", "it's missing", "it\u2019s missing", "it is missing"})
+  void what_is_said_of_it_at_a_check_is_said_of_what_is_asked_for(String line) {
+    told("ask marker-look", "", "done", "", line, "", "save");
+    assertThat(typed.stored()).contains(chosen("marker-look", "gone"));
+  }
+
+  @Test
+  void the_reason_for_a_hand_over_may_follow_a_comma() {
+    told("hand over, no time", "save");
+    assertThat(typed.stored()).contains(new Event.GaveUp("no time"));
+    assertThat(typed.screen()).doesNotContain("danger:");
+  }
+
   @Test
   void a_note_is_read_for_danger() {
     told("note he got a shock off the cabinet", "0");

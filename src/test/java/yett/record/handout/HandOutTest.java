@@ -70,6 +70,37 @@ class HandOutTest {
         .contains("For the owner: name, date, signature");
   }
 
+  /** "In the rain it will not close": the rain is an answer, the closing a complaint. */
+  @Test
+  void the_customer_reads_all_that_they_told_and_no_check_of_the_visit() {
+    List<Event> events = new ArrayList<>();
+    events.add(new Event.Opened("Fish dock", Role.TECHNICIAN, "any"));
+    Shipped.BASE.checks().values().stream()
+        .filter(yett.knowledge.Check::danger)
+        .forEach(
+            c ->
+                events.add(
+                    new Event.Answered(c.id(), new Answer.Chosen(c.outcomes().get(0).id()))));
+    events.add(new Event.SiteTaken());
+    events.add(new Event.Complained(List.of("stays-open")));
+    events.add(new Event.Answered("when-it-fails", new Answer.Chosen("rain")));
+    events.add(new Event.Happened(List.of("heavy-rain")));
+    events.add(new Event.Answered("beam-path", new Answer.Chosen("dirty")));
+    List<Entry> entries = new ArrayList<>();
+    events.forEach(
+        e -> entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, Role.TECHNICIAN, e)));
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      String words =
+          words(
+              Pages.parsed(
+                  html(FIRM, interview.at(entries), "Fish dock", EnumSet.of(Part.CUSTOMER))));
+      String told = words.substring(words.indexOf("What you told us"), words.indexOf("What was w"));
+      assertThat(told)
+          .contains("It opens, but it will not close", "rain, or after it", "Heavy rain, flooding")
+          .doesNotContain(Shipped.BASE.checks().get("beam-path").spoken(), "danger");
+    }
+  }
+
   @Test
   void the_customer_reads_no_figures_of_belief_no_ids_and_no_words_of_the_program() {
     String words = words(page(Part.CUSTOMER));
