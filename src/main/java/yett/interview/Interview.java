@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import yett.belief.Observation;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
@@ -147,23 +146,21 @@ public final class Interview implements AutoCloseable {
   /** Interprets an answer without recording it; empty if it would not be used as evidence. */
   public Optional<Hearing> hear(Moment moment, Check check, Answer answer) {
     return meaning(moment, check, answer)
-        .map(
-            f ->
-                new Hearing(f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
+        .map(f -> new Hearing(f, moment.belief().chanceOf(Observed.of(f, check))));
   }
 
   /** The meaning of an answer without its chance, which takes longer to work out. */
   public Optional<Finding> meaning(Moment moment, Check check, Answer answer) {
     CaseState state = moment.state();
     long event = moment.next();
-    Optional<Fact> given =
+    List<Fact> given =
         facts.given(
             new CaseState.Answered(event, state.work().epoch(), state.role(), check.id(), answer));
     if (given.isEmpty()) {
       return Optional.empty();
     }
     Set<Fact> all = facts.of(state, moment.entries());
-    all.add(given.get());
+    all.addAll(given);
     return judge.judge(all).finding(event);
   }
 

@@ -110,7 +110,7 @@ public final class Corrections {
         answered
             .answer()
             .map(
-                chosen -> Wording.meaning(check, chosen.outcome()),
+                chosen -> Wording.meaning(check, chosen),
                 Answer.Read::typed,
                 () -> "cannot tell",
                 () -> "not now");
