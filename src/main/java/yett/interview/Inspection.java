@@ -126,7 +126,16 @@ public final class Inspection {
     if (answer.filter(a -> a.answer().tells()).isEmpty()) {
       return Verdict.OPEN;
     }
+    List<String> seen = answer.get().answer().choices();
+    if (seen.size() > 1 && seen.stream().anyMatch(o -> fails(check, o))) {
+      return Verdict.FAIL; // whatever else was seen
+    }
     return outcome.map(o -> verdict(check, check.indexOf(o))).orElse(Verdict.REMARK);
+  }
+
+  private static boolean fails(Check check, String outcome) {
+    int at = check.indexOf(outcome);
+    return at >= 0 && verdict(check, at) == Verdict.FAIL;
   }
 
   private Optional<String> outcome(Check check, CaseState.Answered answer) {

@@ -115,9 +115,9 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
         answer.stream()
             .flatMap(a -> a.choices().stream())
             .map(id -> id + " " + check.outcomes().get(check.indexOf(id)).text())
-            .collect(Collectors.joining(" and "))
+            .collect(Collectors.joining(" and ", "", check.several() ? " and" : ""))
             .toLowerCase(Locale.ROOT);
-    return !all.isEmpty() && Arrays.stream(text.split("\\W+")).allMatch(all::contains);
+    return answer.isPresent() && Arrays.stream(text.split("\\W+")).allMatch(all::contains);
   }
 
   /** Takes back what was typed in this round, and says what that was. */
