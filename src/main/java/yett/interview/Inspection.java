@@ -126,16 +126,25 @@ public final class Inspection {
     if (answer.filter(a -> a.answer().tells()).isEmpty()) {
       return Verdict.OPEN;
     }
-    List<String> seen = answer.get().answer().choices();
-    if (seen.size() > 1 && seen.stream().anyMatch(o -> fails(check, o))) {
-      return Verdict.FAIL; // whatever else was seen
+    Answer given = answer.get().answer();
+    if (given.choices().size() > 1) {
+      return verdict(check, given);
     }
     return outcome.map(o -> verdict(check, check.indexOf(o))).orElse(Verdict.REMARK);
   }
 
-  private static boolean fails(Check check, String outcome) {
-    int at = check.indexOf(outcome);
-    return at >= 0 && verdict(check, at) == Verdict.FAIL;
+  /** The verdict for outcomes in words: it fails if one of them does, whatever else was seen. */
+  static Verdict verdict(Check check, Answer answer) {
+    List<Verdict> all =
+        answer.choices().stream()
+            .map(check::indexOf)
+            .filter(at -> at >= 0)
+            .map(at -> verdict(check, at))
+            .toList();
+    return Stream.of(Verdict.FAIL, Verdict.REMARK)
+        .filter(all::contains)
+        .findFirst()
+        .orElse(all.isEmpty() ? Verdict.REMARK : Verdict.PASS);
   }
 
   private Optional<String> outcome(Check check, CaseState.Answered answer) {

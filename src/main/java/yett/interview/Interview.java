@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import yett.belief.Observation;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
@@ -145,8 +147,23 @@ public final class Interview implements AutoCloseable {
 
   /** Interprets an answer without recording it; empty if it would not be used as evidence. */
   public Optional<Hearing> hear(Moment moment, Check check, Answer answer) {
-    return meaning(moment, check, answer)
-        .map(f -> new Hearing(f, moment.belief().chanceOf(Observed.of(f, check))));
+    return meaning(moment, check, answer).map(f -> new Hearing(f, chance(moment, check, f)));
+  }
+
+  /**
+   * The chance of an answer; of several outcomes that of the least likely by itself, because all of
+   * them together are rare even where each is common.
+   */
+  private static double chance(Moment moment, Check check, Finding finding) {
+    Observation highest = new Observation(check.id(), finding.weights());
+    int outcomes = check.outcomes().size();
+    return Stream.concat(
+            Stream.of(highest),
+            finding.also().stream()
+                .map(o -> Observation.of(check.id(), check.indexOf(o), outcomes)))
+        .mapToDouble(moment.belief()::chanceOf)
+        .min()
+        .getAsDouble();
   }
 
   /** The meaning of an answer without its chance, which takes longer to work out. */

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import yett.belief.Observation;
 import yett.knowledge.Check;
+import yett.knowledge.Inspected;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Finding;
@@ -162,5 +163,47 @@ class SeveralAnswersTest {
     Event both = seen(NOISE, "bang", "slap");
     assertThat(EventText.write(both)).contains("\"also\":[\"slap\"]");
     assertThat(EventText.read(EventText.write(both))).isEqualTo(both);
+  }
+
+  @Test
+  void several_are_asked_back_only_if_one_of_them_is_unlikely() {
+    Moment moment = moment();
+    try (Interview interview = Shipped.EXPERTISE.newInterview()) {
+      double both = chance(interview, moment, "bang", "slap");
+      assertThat(both)
+          .isEqualTo(
+              Math.min(chance(interview, moment, "bang"), chance(interview, moment, "slap")));
+    }
+  }
+
+  private static double chance(Interview interview, Moment moment, String... outcomes) {
+    return interview
+        .hear(moment, NOISE, Answer.Chosen.of(NOISE, List.of(outcomes)))
+        .orElseThrow()
+        .chance();
+  }
+
+  /**
+   * The card says what of it is only a remark; whatever else was seen with it, a failure is one.
+   */
+  @Test
+  void an_inspection_fails_what_fails_although_a_remark_is_further_down_the_card() {
+    Check check =
+        new Check(
+            CABINET.id(),
+            CABINET.kind(),
+            CABINET.question(),
+            CABINET.evidence(),
+            CABINET.work(),
+            CABINET.area(),
+            CABINET.onlyIf(),
+            false,
+            new Inspected(List.of(), List.of("water", "damp")),
+            CABINET.source());
+    assertThat(Inspection.verdict(check, Answer.Chosen.of(check, List.of("gnawed", "water"))))
+        .isEqualTo(Verdict.FAIL);
+    assertThat(Inspection.verdict(check, Answer.Chosen.of(check, List.of("damp", "water"))))
+        .isEqualTo(Verdict.REMARK);
+    assertThat(Inspection.verdict(check, new Answer.Chosen("dry"))).isEqualTo(Verdict.PASS);
   }
 }

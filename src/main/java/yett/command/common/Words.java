@@ -114,6 +114,6 @@ public final class Words {
     return check
         .measures()
         .map(m -> m.unitWord().isEmpty() ? "Reading" : "Reading (" + m.unitWord() + ")")
-        .orElse(check.several() ? "Answer (several may be true: 2 and 3)" : "Answer");
+        .orElse(check.several() ? "Answer (several may be true)" : "Answer");
   }
 }

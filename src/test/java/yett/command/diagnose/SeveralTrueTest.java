@@ -30,7 +30,7 @@ class SeveralTrueTest extends TechniciansCase {
   @ParameterizedTest
   @ValueSource(strings = {"2 and 4", "4, 2", "2 4", "rain and hot"})
   void it_says_so_and_takes_several(String line) {
-    typed.type("ask when-it-fails", line, "yes", "save");
+    typed.type("ask when-it-fails", line, "save");
     assertThat(typed.screen()).contains("several may be true").contains("Understood as: " + WORDS);
     assertThat(typed.stored()).contains(RAIN_AND_HEAT);
   }
@@ -49,14 +49,14 @@ class SeveralTrueTest extends TechniciansCase {
   /** "when it rains" is in no answer; "when it is hot" is. Both are read back before they count. */
   @Test
   void words_that_mean_several_are_read_back_together() {
-    typed.type("ask when-it-fails", "whenever it rains and when it is hot", "yes", "yes", "save");
+    typed.type("ask when-it-fails", "whenever it rains and when it is hot", "yes", "save");
     assertThat(typed.screen()).contains(WORDS.substring(1) + ". Right?");
     assertThat(typed.stored()).contains(RAIN_AND_HEAT);
   }
 
   @Test
   void all_are_shown_when_they_are_corrected_and_others_may_take_their_place() {
-    typed.type("ask when-it-fails", "2 and 4", "yes", "correct when it fails", "2 and 8", "save");
+    typed.type("ask when-it-fails", "2 and 4", "correct when it fails", "2 and 8", "save");
     assertThat(typed.screen()).contains("(" + WORDS + ")");
     assertThat(typed.stored())
         .filteredOn(Event.Corrected.class::isInstance)
@@ -73,7 +73,7 @@ class SeveralTrueTest extends TechniciansCase {
 
   @Test
   void belief_why_and_the_record_tell_all() {
-    typed.type("ask when-it-fails", "2 and 4", "yes", "belief all", "save");
+    typed.type("ask when-it-fails", "2 and 4", "belief all", "save");
     assertThat(typed.screen().split(WORDS, -1).length).isGreaterThan(2);
     try (OpenCase open = typed.open()) {
       assertThat(new CaseRecord(Shipped.BASE).markdown(open.moment(), "1", "Net loft"))
