@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
 import yett.interview.Event;
+import yett.knowledge.Role;
 import yett.record.CaseRecord;
 import yett.testing.Shipped;
 
@@ -99,5 +100,18 @@ class SeveralTrueTest extends TechniciansCase {
                 .flatMap(a -> a.choices().stream())
                 .collect(Collectors.joining(", ")))
         .isEqualTo(ids);
+  }
+
+  /** No danger, no name, the complaint, nothing urgent, nothing lately; then what is asked for. */
+  @Test
+  void a_caller_is_told_that_there_may_be_more_than_one_answer() {
+    try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
+      call.type("it scrapes", "0", "", "1", "0", "0", "0", "ask noise-kind", "2 and 5", "save");
+      assertThat(call.screen())
+          .contains(
+              "What does it sound like when the gate runs? There may be more than one answer.");
+      assertThat(call.stored())
+          .contains(new Event.Answered("noise-kind", new Answer.Chosen("bang", List.of("scrape"))));
+    }
   }
 }
