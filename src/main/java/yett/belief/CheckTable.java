@@ -1,7 +1,9 @@
 package yett.belief;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The rows of causes on one check, cumulative over its ordered outcomes.
@@ -10,6 +12,9 @@ import java.util.Map;
  */
 public final class CheckTable {
   private static final double TOLERANCE = 1e-6;
+
+  /** Differences of products below this are rounding. */
+  private static final double ROUNDING = 1e-14;
 
   private final String id;
   private final double[] base;
@@ -164,15 +169,92 @@ public final class CheckTable {
   }
 
   private void cumulative(Lattice lattice, int outcome, double[] into) {
+    cumulative(lattice, outcome, List.of(), into);
+  }
+
+  /** The same over contributions without some outcomes, all of them at most this one. */
+  private void cumulative(Lattice lattice, int outcome, List<Integer> without, double[] into) {
     double[] factors = new double[lattice.causes()];
     Arrays.fill(factors, 1);
     for (int i = 0; i < rows.length; i++) {
-      factors[causes[i]] = rows[i][outcome];
+      factors[causes[i]] = upTo(rows[i], outcome, without);
     }
-    into[0] = base[outcome];
+    into[0] = upTo(base, outcome, without);
     for (int h = 1; h < into.length; h++) {
       into[h] = into[lattice.parent(h)] * factors[lattice.last(h)];
     }
+  }
+
+  /** Chance of a contribution up to an outcome, but of none of those without. */
+  private static double upTo(double[] row, int outcome, List<Integer> without) {
+    double chance = row[outcome];
+    for (int a : without) {
+      chance -= row[a] - (a == 0 ? 0 : row[a - 1]);
+    }
+    return Math.max(0, chance);
+  }
+
+  /**
+   * Chance that the highest of several outcomes shows and that something contributes each of the
+   * others, under every hypothesis of a lattice: by inclusion and exclusion over the others that
+   * nothing contributes.
+   */
+  double[] several(Lattice lattice, Observation.Ticks ticks) {
+    double[] sum = new double[lattice.size()];
+    double[] product = new double[lattice.size()];
+    int highest = ticks.highest();
+    for (int subset = 0; subset < 1 << ticks.others().size(); subset++) {
+      List<Integer> without = chosen(ticks.others(), subset);
+      for (int outcome : new int[] {highest, highest - 1}) {
+        cumulative(lattice, outcome, without, product);
+        double sign = sign(without, outcome < highest);
+        for (int h = 0; h < sum.length; h++) {
+          sum[h] += sign * product[h];
+        }
+      }
+    }
+    return withoutRounding(sum, ticks);
+  }
+
+  /** The same under some sets of causes. */
+  double[] several(int[][] sets, Observation.Ticks ticks) {
+    double[] sum = new double[sets.length];
+    int highest = ticks.highest();
+    for (int subset = 0; subset < 1 << ticks.others().size(); subset++) {
+      List<Integer> without = chosen(ticks.others(), subset);
+      for (int outcome : new int[] {highest, highest - 1}) {
+        double sign = sign(without, outcome < highest);
+        for (int i = 0; i < sets.length; i++) {
+          double product = upTo(base, outcome, without);
+          for (int cause : sets[i]) {
+            double[] row = row(cause);
+            product *= row == null ? 1 : upTo(row, outcome, without);
+          }
+          sum[i] += sign * product;
+        }
+      }
+    }
+    return withoutRounding(sum, ticks);
+  }
+
+  private static List<Integer> chosen(List<Integer> others, int subset) {
+    return IntStream.range(0, others.size())
+        .filter(i -> (subset >> i & 1) == 1)
+        .mapToObj(others::get)
+        .toList();
+  }
+
+  private static double sign(List<Integer> without, boolean less) {
+    return without.size() % 2 == 0 != less ? 1 : -1;
+  }
+
+  /** Nothing impossible gets a chance by rounding: fewer contributors than ticks, for example. */
+  private static double[] withoutRounding(double[] sums, Observation.Ticks ticks) {
+    double least = ROUNDING * (1 << ticks.others().size());
+    for (int i = 0; i < sums.length; i++) {
+      sums[i] = sums[i] < least ? 0 : sums[i];
+    }
+    return sums;
   }
 
   /**

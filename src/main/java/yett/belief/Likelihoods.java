@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -20,17 +21,22 @@ final class Likelihoods {
   /** Chance of each outcome of a check, under each hypothesis. */
   private final Function<CheckTable, double[][]> outcomes;
 
+  /** Chance of several outcomes at once, under each hypothesis. */
+  private final BiFunction<CheckTable, Observation.Ticks, double[]> several;
+
   private Likelihoods(
       CausalModel model,
       EffectsSeen effects,
       int size,
       BiFunction<CheckTable, double[], double[]> mixture,
-      Function<CheckTable, double[][]> outcomes) {
+      Function<CheckTable, double[][]> outcomes,
+      BiFunction<CheckTable, Observation.Ticks, double[]> several) {
     this.model = model;
     this.effects = effects;
     this.size = size;
     this.mixture = mixture;
     this.outcomes = outcomes;
+    this.several = several;
   }
 
   static Likelihoods over(CausalModel model, EffectsSeen effects, Lattice lattice) {
@@ -39,12 +45,18 @@ final class Likelihoods {
         effects,
         lattice.size(),
         (t, w) -> t.mixed(lattice, w),
-        t -> t.outcomeChances(lattice));
+        t -> t.outcomeChances(lattice),
+        (t, s) -> t.several(lattice, s));
   }
 
   static Likelihoods over(CausalModel model, EffectsSeen effects, int[][] sets) {
     return new Likelihoods(
-        model, effects, sets.length, (t, w) -> t.mixed(sets, w), t -> t.outcomeChances(sets));
+        model,
+        effects,
+        sets.length,
+        (t, w) -> t.mixed(sets, w),
+        t -> t.outcomeChances(sets),
+        (t, s) -> t.several(sets, s));
   }
 
   /**
@@ -97,7 +109,36 @@ final class Likelihoods {
 
   private double[] mix(Observation observation) {
     double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
-    return mixture.apply(effects.table(observation.check()), weights);
+    double[] mixed = mixture.apply(effects.table(observation.check()), weights);
+    double[] besides = besides(observation);
+    if (besides != null) {
+      int highest = observation.ticks().get().highest();
+      double[] shows = outcomes.apply(effects.table(observation.check()))[highest];
+      for (int h = 0; h < size; h++) {
+        mixed[h] = Math.max(0, mixed[h] + shows[h] * besides[h]);
+      }
+    }
+    return mixed;
+  }
+
+  /**
+   * What the other ticks add to the weight of the outcome that shows, under each hypothesis: how
+   * far the chance that something contributes them all, if that outcome shows, is below 1. Null
+   * where only one outcome was seen.
+   */
+  private double[] besides(Observation observation) {
+    if (observation.ticks().isEmpty()) {
+      return null;
+    }
+    Observation.Ticks ticks = observation.ticks().get();
+    CheckTable table = effects.table(observation.check());
+    double[] shows = outcomes.apply(table)[ticks.highest()];
+    double[] together = several.apply(table, ticks);
+    for (int h = 0; h < size; h++) {
+      double all = shows[h] > 0 ? Math.min(1, together[h] / shows[h]) : 0;
+      together[h] = ticks.counts() * (all - 1);
+    }
+    return together;
   }
 
   private double[] ones() {
@@ -110,7 +151,8 @@ final class Likelihoods {
    * The observations of one subject: a check and its repetitions. The joint chance is the sum over
    * outcomes a of the original of P(a) prod_k F_k(a), with F(a) = prod_j (s_j w_j(a) + (1 - s_j)
    * L_j) for the observations between two repairs; after the first repair g F(a) + (1 - g) sum_b
-   * P(b) F(b), with g the chance to show the same again.
+   * P(b) F(b), with g the chance to show the same again. Of several outcomes seen at once, w_j(o)
+   * of the highest is multiplied by the chance that something contributes the others too.
    */
   private final class Subject {
     private final String original;
@@ -124,24 +166,44 @@ final class Likelihoods {
 
     private final List<Observation> today;
 
+    /** Whether several outcomes were seen at once before. */
+    private final boolean ticked;
+
     /** Joint chance of all observations, by hypothesis. */
     private final double[] before;
 
     Subject(String check, List<List<Observation>> seen) {
       original = model.original(check);
       chances = outcomes.apply(effects.table(original));
-      today = seen.get(seen.size() - 1);
+      List<List<Observation>> told = firstTicksOnly(seen);
+      today = told.get(told.size() - 1);
+      ticked = told.stream().flatMap(List::stream).anyMatch(o -> o.ticks().isPresent());
       double[][] terms = new double[0][];
-      for (List<Observation> between : seen.subList(0, seen.size() - 1)) {
+      for (List<Observation> between : told.subList(0, told.size() - 1)) {
         terms = with(terms, between);
       }
       earlier = terms;
       before = joint(today);
     }
 
+    /** Of the same subject, what is seen besides counts once: it is one piece of evidence. */
+    private List<List<Observation>> firstTicksOnly(List<List<Observation>> seen) {
+      List<List<Observation>> told = new ArrayList<>();
+      boolean known = false;
+      for (List<Observation> between : seen) {
+        List<Observation> some = new ArrayList<>(between.size());
+        for (Observation observation : between) {
+          some.add(known ? observation.with(Optional.empty()) : observation);
+          known |= observation.ticks().isPresent();
+        }
+        told.add(some);
+      }
+      return told;
+    }
+
     double[] chance(Observation next) {
       List<Observation> all = new ArrayList<>(today);
-      all.add(next);
+      all.add(ticked ? next.with(Optional.empty()) : next);
       double[] chance = joint(all);
       for (int h = 0; h < size; h++) {
         chance[h] = before[h] > 0 ? chance[h] / before[h] : 0;
@@ -159,29 +221,43 @@ final class Likelihoods {
     /** Of a single one: the same sums without keeping their terms. */
     private double[] joint(Observation observation) {
       double[] alone = observation.check().equals(original) ? null : mix(observation);
+      double[] besides = besides(observation);
       double[] sum = new double[size];
       for (int a = 0; a < chances.length; a++) {
-        add(sum, chances[a], observation, a, alone);
+        add(sum, chances[a], observation, a, alone, besides);
       }
       return sum;
     }
 
     private void add(
-        double[] sum, double[] chance, Observation observation, int outcome, double[] alone) {
+        double[] sum,
+        double[] chance,
+        Observation observation,
+        int outcome,
+        double[] alone,
+        double[] besides) {
       Repetition repetition = model.repetition(observation.check());
       if (repetition == null) {
         double weight = observation.weights().get(outcome);
+        double[] more = ofHighest(observation, outcome, besides);
         for (int h = 0; weight != 0 && h < sum.length; h++) {
-          sum[h] += chance[h] * weight;
+          sum[h] += chance[h] * (more == null ? weight : weight + more[h]);
         }
         return;
       }
       int own = repetition.outcomes()[outcome];
       double share = own < 0 ? 0 : repetition.share();
       double copied = own < 0 ? 0 : share * observation.weights().get(own);
+      double[] more = ofHighest(observation, own, besides);
       for (int h = 0; h < sum.length; h++) {
-        sum[h] += chance[h] * (copied + (1 - share) * alone[h]);
+        double again = more == null ? copied : copied + share * more[h];
+        sum[h] += chance[h] * (again + (1 - share) * alone[h]);
       }
+    }
+
+    /** What was seen besides counts with the highest outcome; null for all others. */
+    private double[] ofHighest(Observation observation, int outcome, double[] besides) {
+      return besides != null && observation.ticks().get().highest() == outcome ? besides : null;
     }
 
     /** What was seen before, by outcome and hypothesis, with what was seen after a repair. */
@@ -208,8 +284,9 @@ final class Likelihoods {
       Arrays.setAll(factors, a -> ones());
       for (Observation observation : observations) {
         double[] alone = observation.check().equals(original) ? null : mix(observation);
+        double[] besides = besides(observation);
         for (int a = 0; a < factors.length; a++) {
-          multiply(factors[a], observation, a, alone);
+          multiply(factors[a], observation, a, alone, besides);
         }
       }
       return factors;
@@ -228,20 +305,24 @@ final class Likelihoods {
       return sum;
     }
 
-    private void multiply(double[] term, Observation observation, int outcome, double[] alone) {
+    private void multiply(
+        double[] term, Observation observation, int outcome, double[] alone, double[] besides) {
       Repetition repetition = model.repetition(observation.check());
       if (repetition == null) {
         double weight = observation.weights().get(outcome);
+        double[] more = ofHighest(observation, outcome, besides);
         for (int h = 0; h < term.length; h++) {
-          term[h] *= weight;
+          term[h] *= more == null ? weight : weight + more[h];
         }
         return;
       }
       int own = repetition.outcomes()[outcome];
       double share = own < 0 ? 0 : repetition.share();
       double copied = own < 0 ? 0 : share * observation.weights().get(own);
+      double[] more = ofHighest(observation, own, besides);
       for (int h = 0; h < term.length; h++) {
-        term[h] *= copied + (1 - share) * alone[h];
+        double again = more == null ? copied : copied + share * more[h];
+        term[h] *= again + (1 - share) * alone[h];
       }
     }
   }

@@ -382,13 +382,18 @@ public final class Dispatcher {
 
   private static String answer(Check check, Answer answer) {
     return answer.map(
-        chosen -> {
-          int at = check.indexOf(chosen.outcome());
-          return at < 0 ? chosen.outcome() : check.outcomes().get(at).text();
-        },
+        chosen ->
+            answer.choices().stream()
+                .map(o -> outcome(check, o))
+                .collect(Collectors.joining(", and also ")),
         Answer.Read::typed,
         () -> "could not tell",
         () -> "could not get there");
+  }
+
+  private static String outcome(Check check, String outcome) {
+    int at = check.indexOf(outcome);
+    return at < 0 ? outcome : check.outcomes().get(at).text();
   }
 
   private List<String> cautions(List<Scenario> scenarios) {

@@ -25,8 +25,19 @@ final class BeliefFold {
   /** One thing that changes the belief: a finding, a repair or a retest. */
   private sealed interface Deed {}
 
-  private record Learn(long event, String check, List<Double> weights, String words, String reason)
-      implements Deed {}
+  private record Learn(Finding finding) implements Deed {
+    long event() {
+      return finding.event();
+    }
+
+    String check() {
+      return finding.check();
+    }
+
+    String words() {
+      return finding.outcome();
+    }
+  }
 
   private record Mend(long event, String repair) implements Deed {}
 
@@ -165,7 +176,7 @@ final class BeliefFold {
     List<Learn> answers = new ArrayList<>();
     deeds.subList(known, deeds.size()).forEach(d -> answers.add((Learn) d));
     answers.add(last);
-    List<Observation> seen = answers.stream().map(BeliefFold::observation).toList();
+    List<Observation> seen = answers.stream().map(this::observation).toList();
     List<Integer> named =
         IntStream.range(0, answers.size()).filter(i -> said(answers.get(i))).boxed().toList();
     Belief before = standings.get(known).belief();
@@ -182,7 +193,7 @@ final class BeliefFold {
   }
 
   private static Conflict.Part part(Learn learn) {
-    return new Conflict.Part(learn.event(), learn.check(), learn.words());
+    return new Conflict.Part(learn.event(), learn.check(), learn.words(), learn.finding().also());
   }
 
   /**
@@ -212,14 +223,14 @@ final class BeliefFold {
   private List<Deed> deeds(CaseState state, Judgement judgement) {
     List<Deed> all = new ArrayList<>();
     List<Finding> findings = judgement.findings();
-    findings.stream().filter(f -> f.event() == 0).map(this::learn).forEach(all::add);
+    findings.stream().filter(f -> f.event() == 0).map(Learn::new).forEach(all::add);
     Stream<long[]> told =
         findings.stream().filter(f -> f.event() > 0).map(f -> new long[] {f.event(), 0});
     Stream<long[]> done = state.work().deeds().stream().map(d -> new long[] {d.number(), 1});
     for (long[] at :
         Stream.concat(told, done).sorted((a, b) -> Long.compare(a[0], b[0])).toList()) {
       if (at[1] == 0) {
-        all.add(learn(judgement.finding(at[0]).orElseThrow()));
+        all.add(new Learn(judgement.finding(at[0]).orElseThrow()));
       } else {
         state.work().deeds().stream()
             .filter(d -> d.number() == at[0])
@@ -228,15 +239,6 @@ final class BeliefFold {
       }
     }
     return all;
-  }
-
-  private Deed learn(Finding finding) {
-    return new Learn(
-        finding.event(),
-        finding.check(),
-        finding.weights(),
-        finding.outcome(),
-        finding.reason().words());
   }
 
   private Deed deed(Entry entry) {
@@ -290,8 +292,8 @@ final class BeliefFold {
     return !t.tried().left().isEmpty() && !t.tried().left().contains(complaint);
   }
 
-  private static Observation observation(Learn learn) {
-    return new Observation(learn.check(), learn.weights());
+  private Observation observation(Learn learn) {
+    return Observed.of(learn.finding(), base.checks().get(learn.check()));
   }
 
   private Trail trail() {
@@ -309,7 +311,8 @@ final class BeliefFold {
           learn.event(),
           learn.check(),
           learn.words(),
-          learn.reason(),
+          learn.finding().also(),
+          learn.finding().reason().words(),
           check.source(),
           before,
           after);

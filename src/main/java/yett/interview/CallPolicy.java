@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
@@ -104,11 +105,17 @@ record CallPolicy(Present present, SiteFacts sites) {
     if (check == null || present.answer(check.id()).filter(Answer::tells).isEmpty()) {
       return false;
     }
-    int outcome = check.indexOf(seen.outcome());
-    return outcome > 0
-        && repair.removes().keySet().stream()
-            .map(check.likelihood()::get)
-            .anyMatch(r -> r != null && r[outcome] >= SPEAKS_FOR * check.otherwise()[outcome]);
+    return Stream.concat(seen.also().stream(), Stream.of(seen.outcome()))
+        .mapToInt(check::indexOf)
+        .anyMatch(
+            outcome ->
+                outcome > 0
+                    && repair.removes().keySet().stream()
+                        .map(check.likelihood()::get)
+                        .anyMatch(
+                            r ->
+                                r != null
+                                    && r[outcome] >= SPEAKS_FOR * check.otherwise()[outcome]));
   }
 
   /**

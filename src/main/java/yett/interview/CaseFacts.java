@@ -42,14 +42,14 @@ final class CaseFacts {
             });
     state.told().histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
     for (CaseState.Answered answered : state.answers()) {
-      given(answered).ifPresent(facts::add);
+      facts.addAll(given(answered));
     }
     // Not everybody's "no" ends a reported danger, so the rules see earlier answers about dangers
     // too.
     for (CaseState.Answered answered : state.before()) {
       Check check = base.checks().get(answered.check());
       if (check != null && check.danger() && answered.answer().tells()) {
-        given(answered).ifPresent(facts::add);
+        facts.addAll(given(answered));
       }
     }
     int epoch = 0;
@@ -148,20 +148,26 @@ final class CaseFacts {
                                 id, t.slope(), t.low(), t.high(), trends.words(check, t))));
   }
 
-  /** The fact for an answer; empty for one that was not given. */
-  Optional<Fact> given(CaseState.Answered a) {
+  /** The facts for an answer, one for each outcome; none for one that was not given. */
+  List<Fact> given(CaseState.Answered a) {
     if (!base.checks().containsKey(a.check())) {
-      return Optional.empty(); // the check has left the rule base since the case was begun
+      return List.of(); // the check has left the rule base since the case was begun
     }
     return a.answer()
         .map(
-            c -> Optional.of(fact(a, c.outcome(), Double.NaN, false)),
-            r -> Optional.of(fact(a, "", r.value(), true)),
-            () -> Optional.of(new Fact.Untold(a.check(), a.event())),
-            Optional::empty);
+            c -> c.all().stream().map(o -> chosen(a, o, c.all())).toList(),
+            r -> List.of(fact(a, "", r.value(), true, List.of())),
+            () -> List.of(new Fact.Untold(a.check(), a.event())),
+            List::of);
   }
 
-  private static Fact fact(CaseState.Answered a, String outcome, double value, boolean measured) {
-    return new Fact.Given(a.check(), outcome, value, measured, a.by(), a.event(), a.epoch());
+  private static Fact chosen(CaseState.Answered a, String outcome, List<String> all) {
+    List<String> also = all.stream().filter(o -> !o.equals(outcome)).toList();
+    return fact(a, outcome, Double.NaN, false, also);
+  }
+
+  private static Fact fact(
+      CaseState.Answered a, String outcome, double value, boolean measured, List<String> also) {
+    return new Fact.Given(a.check(), outcome, value, measured, a.by(), a.event(), a.epoch(), also);
   }
 }

@@ -15,6 +15,7 @@ public record Conflict(List<Part> parts, double bits, boolean weighed) {
 
   /**
    * @param event number of the event; 0 for a complaint
+   * @param also other outcomes that were said to be true at once
    */
-  public record Part(long event, String check, String outcome) {}
+  public record Part(long event, String check, String outcome, List<String> also) {}
 }

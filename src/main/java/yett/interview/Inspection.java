@@ -126,7 +126,25 @@ public final class Inspection {
     if (answer.filter(a -> a.answer().tells()).isEmpty()) {
       return Verdict.OPEN;
     }
+    Answer given = answer.get().answer();
+    if (given.choices().size() > 1) {
+      return verdict(check, given);
+    }
     return outcome.map(o -> verdict(check, check.indexOf(o))).orElse(Verdict.REMARK);
+  }
+
+  /** The verdict for outcomes in words: it fails if one of them does, whatever else was seen. */
+  static Verdict verdict(Check check, Answer answer) {
+    List<Verdict> all =
+        answer.choices().stream()
+            .map(check::indexOf)
+            .filter(at -> at >= 0)
+            .map(at -> verdict(check, at))
+            .toList();
+    return Stream.of(Verdict.FAIL, Verdict.REMARK)
+        .filter(all::contains)
+        .findFirst()
+        .orElse(all.isEmpty() ? Verdict.REMARK : Verdict.PASS);
   }
 
   private Optional<String> outcome(Check check, CaseState.Answered answer) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import yett.belief.Observation;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -146,24 +147,37 @@ public final class Interview implements AutoCloseable {
 
   /** Interprets an answer without recording it; empty if it would not be used as evidence. */
   public Optional<Hearing> hear(Moment moment, Check check, Answer answer) {
-    return meaning(moment, check, answer)
-        .map(
-            f ->
-                new Hearing(f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
+    return meaning(moment, check, answer).map(f -> new Hearing(f, chance(moment, check, f)));
+  }
+
+  /**
+   * The chance of an answer; of several outcomes that of the least likely by itself, because all of
+   * them together are rare even where each is common.
+   */
+  private static double chance(Moment moment, Check check, Finding finding) {
+    Observation highest = new Observation(check.id(), finding.weights());
+    int outcomes = check.outcomes().size();
+    return Stream.concat(
+            Stream.of(highest),
+            finding.also().stream()
+                .map(o -> Observation.of(check.id(), check.indexOf(o), outcomes)))
+        .mapToDouble(moment.belief()::chanceOf)
+        .min()
+        .getAsDouble();
   }
 
   /** The meaning of an answer without its chance, which takes longer to work out. */
   public Optional<Finding> meaning(Moment moment, Check check, Answer answer) {
     CaseState state = moment.state();
     long event = moment.next();
-    Optional<Fact> given =
+    List<Fact> given =
         facts.given(
             new CaseState.Answered(event, state.work().epoch(), state.role(), check.id(), answer));
     if (given.isEmpty()) {
       return Optional.empty();
     }
     Set<Fact> all = facts.of(state, moment.entries());
-    all.add(given.get());
+    all.addAll(given);
     return judge.judge(all).finding(event);
   }
 

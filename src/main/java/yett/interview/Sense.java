@@ -348,7 +348,11 @@ public final class Sense {
         return;
       }
       doubt(ourCards && !by.may(check.who()), id + " is not for a " + by.word());
-      answer.choice().ifPresent(c -> doubt(check.indexOf(c) < 0, id + " has no such outcome"));
+      List<String> chosen = answer.choices();
+      doubt(chosen.stream().anyMatch(c -> check.indexOf(c) < 0), id + " has no such outcome");
+      doubt(
+          !chosen.isEmpty() && !Answer.Chosen.canBe(check, chosen),
+          id + " has no such outcomes at once");
       answer
           .reading()
           .ifPresent(

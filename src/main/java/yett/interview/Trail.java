@@ -17,6 +17,7 @@ public record Trail(double[] prior, List<Move> moves) {
    * @param event number of the event, 0 for complaints taken together
    * @param subject id of the check or repair, or "retest"
    * @param words what it was taken to mean
+   * @param also other outcomes that are true at once
    * @param reason why it was taken so
    * @param source of the likelihoods
    * @param before chance of each cause before it
@@ -26,8 +27,22 @@ public record Trail(double[] prior, List<Move> moves) {
       long event,
       String subject,
       String words,
+      List<String> also,
       String reason,
       String source,
       double[] before,
-      double[] after) {}
+      double[] after) {
+
+    /** A piece of evidence with one meaning. */
+    public Move(
+        long event,
+        String subject,
+        String words,
+        String reason,
+        String source,
+        double[] before,
+        double[] after) {
+      this(event, subject, words, List.of(), reason, source, before, after);
+    }
+  }
 }

@@ -64,7 +64,8 @@ record CardReader(Fields fields, String id) {
             fields.text("lay", ""),
             fields.text("how", ""),
             measures,
-            outcomes),
+            outcomes,
+            several(measured || danger, outcomes)),
         new Check.Evidence(likelihood(outcomes, otherwise), otherwise, reliability(), repeats(), 1),
         new Check.Work(
             role("who", Role.TECHNICIAN),
@@ -355,6 +356,23 @@ record CardReader(Fields fields, String id) {
           Names.advice(place, Place.ids()));
     }
     return Place.named(place);
+  }
+
+  /**
+   * Whether several outcomes may be true at once.
+   *
+   * @param single whether it is measured or warns of danger, so has one answer
+   */
+  private boolean several(boolean single, List<Outcome> outcomes) {
+    boolean several = fields.flag("several");
+    if (several && (single || outcomes.size() == 2)) {
+      fields.problem(
+          "several",
+          "one-answer",
+          "only a check with three named outcomes or more, about no danger, has several answers",
+          "Leave out \"several\".");
+    }
+    return several;
   }
 
   private Inspected inspected(List<Outcome> outcomes) {

@@ -34,6 +34,7 @@ public record Check(
    *     not show it; may be empty
    * @param outcomes from ordinary to most unusual; several causes combine by noisy-MAX in this
    *     order
+   * @param several whether several of the outcomes after the first may be true at once
    */
   public record Question(
       String name,
@@ -41,7 +42,19 @@ public record Check(
       String lay,
       String how,
       Optional<Measures> measures,
-      List<Outcome> outcomes) {
+      List<Outcome> outcomes,
+      boolean several) {
+
+    /** A question with one answer. */
+    public Question(
+        String name,
+        String ask,
+        String lay,
+        String how,
+        Optional<Measures> measures,
+        List<Outcome> outcomes) {
+      this(name, ask, lay, how, measures, outcomes, false);
+    }
 
     Question in(Units units) {
       return new Question(
@@ -50,7 +63,8 @@ public record Check(
           units.in(lay),
           units.in(how),
           measures.map(m -> m.in(units)),
-          outcomes.stream().map(o -> o.in(units)).toList());
+          outcomes.stream().map(o -> o.in(units)).toList(),
+          several);
     }
   }
 
@@ -173,6 +187,11 @@ public record Check(
 
   public List<Outcome> outcomes() {
     return question.outcomes;
+  }
+
+  /** Whether several of the outcomes after the first may be true at once. */
+  public boolean several() {
+    return question.several;
   }
 
   public Map<String, double[]> likelihood() {

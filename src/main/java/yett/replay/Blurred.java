@@ -55,7 +55,7 @@ public final class Blurred {
           List<String> others =
               check.outcomes().stream()
                   .map(Check.Outcome::id)
-                  .filter(o -> !o.equals(outcome))
+                  .filter(o -> !o.equals(outcome) && !seen.is(o))
                   .toList();
           return new Answer.Chosen(others.get(draw(check, "which", others.size())));
         });

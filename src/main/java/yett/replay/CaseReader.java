@@ -43,6 +43,7 @@ final class CaseReader {
   private static final String FAILS = "fails";
   private static final String CANNOT_TELL = "cannot-tell";
   private static final String USUAL = "usual";
+  private static final String SEVERAL = "several";
   private static final Map<String, Answer> NO_ANSWER =
       Map.of(CANNOT_TELL, new Answer.CannotTell(), "not-now", new Answer.NotNow());
 
@@ -204,10 +205,68 @@ final class CaseReader {
         unknown(fields, id, id, checks, "check");
       } else if (!id.equals(RETEST)) {
         Check check = base.checks().get(id);
-        turns(fields, id, slot -> answer(slot, check)).ifPresent(t -> told.put(id, t));
+        answers(fields, id, check).ifPresent(t -> told.put(id, t));
       }
     }
     return told;
+  }
+
+  /** The answer to a check, or a list of them; each may be a mapping of several outcomes. */
+  private Optional<RepeatedAnswer<Answer>> answers(Fields fields, String id, Check check) {
+    JsonNode value = fields.get(id);
+    boolean mapped = value.isObject();
+    for (int i = 0; value.isArray() && i < value.size(); i++) {
+      mapped |= value.get(i).isObject();
+    }
+    if (!mapped) {
+      return turns(fields, id, slot -> answer(slot, check));
+    }
+    if (value.isObject()) {
+      return several(fields, id, value, check).map(RepeatedAnswer::always);
+    }
+    List<Answer> turns = new ArrayList<>();
+    for (int i = 0; i < value.size(); i++) {
+      String place = id + "/" + i;
+      JsonNode one = value.get(i);
+      (one.isObject()
+              ? several(fields, place, one, check)
+              : answer(new Slot(fields, place, one.asString("").strip()), check))
+          .ifPresent(turns::add);
+    }
+    return turns.isEmpty() ? Optional.empty() : Optional.of(new RepeatedAnswer<>(turns, true));
+  }
+
+  /** Reads {@code {several: [scrape, bang]}}. */
+  private static Optional<Answer> several(
+      Fields fields, String place, JsonNode value, Check check) {
+    List<String> outcomes = new ArrayList<>();
+    value.path(SEVERAL).forEach(o -> outcomes.add(o.asString("").strip()));
+    if (value.size() != 1 || outcomes.isEmpty()) {
+      fields.problem(
+          place,
+          "not-text",
+          quoted(check.id()) + " should be one answer, found " + Fields.shown(value),
+          "Write a name, a reading with its unit, or {several: [one, another]}.");
+      return Optional.empty();
+    }
+    List<String> known = check.outcomes().stream().map(Check.Outcome::id).toList();
+    for (String outcome : outcomes) {
+      if (!known.contains(outcome)) {
+        oneOf(new Slot(fields, place, outcome), check.id(), "outcome of", known);
+        return Optional.empty();
+      }
+    }
+    if (!Answer.Chosen.canBe(check, outcomes)) {
+      fields.problem(
+          place,
+          "not-at-once",
+          String.join(" and ", outcomes) + " cannot be told at once of " + quoted(check.id()),
+          check.several()
+              ? "The first outcome of the card goes with no other, and each is named once."
+              : "Its card does not say \"several: true\".");
+      return Optional.empty();
+    }
+    return Optional.of(Answer.Chosen.of(check, outcomes));
   }
 
   /** A value with its position. */

@@ -215,8 +215,16 @@ public record Replayed(
   /** The second-best check. */
   public record RunnerUp(String check, double saves) {}
 
-  /** What an answer was taken to mean, and why. */
-  public record Meaning(String outcome, String words, String reason) {}
+  /**
+   * What an answer was taken to mean, and why.
+   *
+   * @param also other outcomes that are true at once
+   */
+  public record Meaning(
+      String outcome,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> also,
+      String words,
+      String reason) {}
 
   /** A cause with the chance that it was present at the call-out. */
   public record Ranked(String cause, double chance) {}

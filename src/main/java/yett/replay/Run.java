@@ -349,7 +349,7 @@ final class Run {
 
   private static String words(Answer answer) {
     return answer.map(
-        Answer.Chosen::outcome, Answer.Read::typed, () -> "cannot-tell", () -> "not-now");
+        c -> String.join(" + ", c.all()), Answer.Read::typed, () -> "cannot-tell", () -> "not-now");
   }
 
   private void retest() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.knowledge.Check;
@@ -101,8 +102,13 @@ final class Transcript {
 
   private Meaning meaning(Finding finding) {
     Check check = base.checks().get(finding.check());
-    String words = check.outcomes().get(check.indexOf(finding.outcome())).text();
-    return new Meaning(finding.outcome(), words, finding.reason().words());
+    List<String> all = new ArrayList<>(finding.also());
+    all.add(finding.outcome());
+    String words =
+        all.stream()
+            .map(o -> check.outcomes().get(check.indexOf(o)).text())
+            .collect(Collectors.joining(", and also "));
+    return new Meaning(finding.outcome(), finding.also(), words, finding.reason().words());
   }
 
   private Map<String, Double> belief(Moment moment) {

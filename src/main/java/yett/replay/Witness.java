@@ -53,6 +53,10 @@ public final class Witness implements Respondent {
     if (told == null || (!told.inOrder() && isFailureOutdated(check))) {
       return unsaid(check);
     }
+    Optional<Answer> left = left(check, told);
+    if (left.isPresent()) {
+      return Said.told(left.get());
+    }
     int turn = asked.getOrDefault(check.id(), 0);
     boolean changed =
         (turn == 0 || !told.inOrder()) && changed(check, told.turns().get(0), meaning);
@@ -62,6 +66,15 @@ public final class Witness implements Respondent {
     turn = changed ? 1 : turn;
     asked.put(check.id(), turn + 1);
     return told.turn(turn).map(Said::told).orElseGet(() -> unsaid(check));
+  }
+
+  /** Of several outcomes told once for all times, those that repairs have left. */
+  private Optional<Answer> left(Check check, RepeatedAnswer<Answer> told) {
+    List<String> all = told.turns().get(0).choices();
+    List<String> left = all.stream().filter(o -> !isOutdated(check, o)).toList();
+    return told.inOrder() || all.size() < 2 || left.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Answer.Chosen.of(check, left));
   }
 
   /**

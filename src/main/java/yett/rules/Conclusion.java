@@ -41,11 +41,25 @@ public sealed interface Conclusion {
    *
    * @param weights for each outcome of the check, the chance of this answer if that outcome were
    *     true
-   * @param outcome the most likely outcome
+   * @param outcome the most likely outcome; of several that are true at once, the one furthest down
+   *     the card
+   * @param also the others, in the order of the card
    */
   record Finding(
-      String check, long event, int epoch, List<Double> weights, String outcome, Reason reason)
+      String check,
+      long event,
+      int epoch,
+      List<Double> weights,
+      String outcome,
+      List<String> also,
+      Reason reason)
       implements Conclusion {
+    /** The meaning of an answer with a single outcome. */
+    public Finding(
+        String check, long event, int epoch, List<Double> weights, String outcome, Reason reason) {
+      this(check, event, epoch, weights, outcome, List.of(), reason);
+    }
+
     @Override
     public String about() {
       return check + " " + event;

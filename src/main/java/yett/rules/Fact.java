@@ -1,5 +1,6 @@
 package yett.rules;
 
+import java.util.List;
 import yett.knowledge.Role;
 
 /** What rules can match: the facts of a case. Cards are facts as well. */
@@ -53,14 +54,35 @@ public sealed interface Fact {
   record Happened(String history) implements Fact {}
 
   /**
-   * An answer to a check. A measured one has a value and an empty outcome.
+   * An answer to a check. A measured one has a value and an empty outcome. Of several outcomes that
+   * are true at once, each is a fact of its own with the same event.
    *
    * @param event number of the event in the case
    * @param epoch number of repairs done before it
+   * @param also the other outcomes of the same answer
    */
   record Given(
-      String check, String outcome, double value, boolean measured, Role by, long event, int epoch)
-      implements Fact {}
+      String check,
+      String outcome,
+      double value,
+      boolean measured,
+      Role by,
+      long event,
+      int epoch,
+      List<String> also)
+      implements Fact {
+    /** An answer of one outcome, or a reading. */
+    public Given(
+        String check,
+        String outcome,
+        double value,
+        boolean measured,
+        Role by,
+        long event,
+        int epoch) {
+      this(check, outcome, value, measured, by, event, epoch, List.of());
+    }
+  }
 
   /** A check, or a danger, about which somebody could not tell. */
   record Untold(String check, long event) implements Fact {}

@@ -31,6 +31,17 @@ public final class Interpretation {
     return List.copyOf(weights);
   }
 
+  /** Whether an answer is the one furthest down the card of all that were given together. */
+  public static boolean isHighest(Check check, Fact.Given given) {
+    int at = check.indexOf(given.outcome());
+    return given.also().stream().allMatch(o -> check.indexOf(o) < at);
+  }
+
+  /** The other outcomes of an answer, in the order of the card. */
+  public static List<String> also(Check check, Fact.Given given) {
+    return check.outcomes().stream().map(Check.Outcome::id).filter(given.also()::contains).toList();
+  }
+
   /**
    * Weights of a reading over the bands, from its standard uncertainty.
    *

@@ -11,9 +11,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.belief.Belief;
 import yett.belief.ImpossibleEvidence;
-import yett.belief.Observation;
 import yett.interview.Expertise;
 import yett.interview.Interview;
+import yett.interview.Observed;
+import yett.knowledge.RuleBase;
 import yett.replay.AsTold;
 import yett.replay.RecordedCase;
 import yett.rules.Conclusion;
@@ -161,29 +162,30 @@ final class Screen implements AutoCloseable {
    */
   private static Map<String, Map<String, Double>> standings(
       Expertise expertise, Judgement judgement) {
+    RuleBase base = expertise.base();
     List<String> causes = expertise.model().causes();
     Belief belief = expertise.atReport(judgement.oddsFactors());
     Map<String, Map<String, Double>> standings = new HashMap<>();
     standings.put("reported", chances(causes, belief));
     for (Finding complaint : judgement.findings()) {
-      belief = complaint.event() == 0 ? after(belief, complaint) : belief;
+      belief = complaint.event() == 0 ? after(belief, complaint, base) : belief;
     }
     standings.put("told", chances(causes, belief));
     Belief told = belief;
     for (Finding answer : judgement.findings()) {
       if (answer.event() > 0) {
-        belief = after(belief, answer);
+        belief = after(belief, answer, base);
         standings.put("after " + answer.check(), chances(causes, belief));
-        standings.put("alone " + answer.check(), chances(causes, after(told, answer)));
+        standings.put("alone " + answer.check(), chances(causes, after(told, answer, base)));
       }
     }
     return standings;
   }
 
   /** The belief after a finding. A finding that no cause allows is not weighed. */
-  private static Belief after(Belief belief, Finding finding) {
+  private static Belief after(Belief belief, Finding finding, RuleBase base) {
     try {
-      return belief.learn(new Observation(finding.check(), finding.weights()));
+      return belief.learn(Observed.of(finding, base.checks().get(finding.check())));
     } catch (ImpossibleEvidence e) {
       return belief;
     }

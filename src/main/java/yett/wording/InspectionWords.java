@@ -64,7 +64,7 @@ public final class InspectionWords {
             a ->
                 a.answer()
                     .map(
-                        chosen -> seen(result.check(), chosen.outcome()),
+                        chosen -> seen(result.check(), a.answer().choices()),
                         read ->
                             result
                                 .check()
@@ -75,9 +75,11 @@ public final class InspectionWords {
                         () -> "not made"));
   }
 
-  private static String seen(Check check, String outcome) {
-    int index = check.indexOf(outcome);
-    return index < 0 ? outcome : check.outcomes().get(index).text();
+  private static String seen(Check check, List<String> outcomes) {
+    return Wording.together(
+        outcomes.stream()
+            .map(o -> check.indexOf(o) < 0 ? o : check.outcomes().get(check.indexOf(o)).text())
+            .toList());
   }
 
   /** The baseline of a check, in words. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.interview.Answer;
 import yett.interview.CaseState.Answered;
 import yett.interview.Conflict;
@@ -106,7 +107,7 @@ public final class Wording {
   public String answer(String check, Answer answer) {
     Check card = base.checks().get(check);
     return answer.map(
-        chosen -> outcome(card, chosen.outcome()),
+        chosen -> together(answer.choices().stream().map(o -> outcome(card, o)).toList()),
         read ->
             card == null || card.measures().isEmpty()
                 ? read.typed()
@@ -228,7 +229,7 @@ public final class Wording {
     String asked = quoted(ask(part.check()));
     return part.event() == 0
         ? "reported " + asked
-        : asked + " " + meaning(base.checks().get(part.check()), part.outcome());
+        : asked + " " + meaning(base.checks().get(part.check()), part.outcome(), part.also());
   }
 
   /** Ids of the checks that are asked only to find dangers. */
@@ -294,6 +295,26 @@ public final class Wording {
     return text.isEmpty() || abbreviation
         ? text
         : Character.toLowerCase(text.charAt(0)) + text.substring(1);
+  }
+
+  /** Outcomes in words that are true at once; their texts may hold commas and "and" themselves. */
+  static String together(List<String> texts) {
+    return String.join(", and also ", texts);
+  }
+
+  /**
+   * Outcomes in words.
+   *
+   * @param also others that are true at once, in the order of the card
+   */
+  public static String meaning(Check check, String outcome, List<String> also) {
+    return together(
+        Stream.concat(also.stream(), Stream.of(outcome)).map(o -> meaning(check, o)).toList());
+  }
+
+  /** A chosen answer in words, with all its outcomes. */
+  public static String meaning(Check check, Answer.Chosen chosen) {
+    return meaning(check, chosen.outcome(), chosen.also());
   }
 
   /**

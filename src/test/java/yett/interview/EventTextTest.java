@@ -25,6 +25,7 @@ class EventTextTest {
         new Event.Happened(List.of()),
         new Event.Answered("chain-sag", new Answer.Read("190 mm", 190)),
         new Event.Answered("chain-looks", new Answer.Chosen("hangs")),
+        new Event.Answered("noise-kind", new Answer.Chosen("bang", List.of("scrape", "slap"))),
         new Event.Answered("chain-looks", new Answer.CannotTell()),
         new Event.Answered("chain-looks", new Answer.NotNow()),
         new Event.SetUpEntered("locked-off", "chain-length"),

@@ -10,10 +10,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.knowledge.Problem;
 import yett.knowledge.Role;
+import yett.testing.Shipped;
 
 class CaseFileTest {
   @Test
@@ -63,6 +66,47 @@ class CaseFileTest {
     assertThat(slack.keptAside()).isFalse();
     assertThat(slack.expect()).contains("chain-slack");
     assertThat(slack.stop()).isEmpty();
+  }
+
+  private static String answers(String answers) {
+    return "case: a\nperson: technician\nanswers: " + answers + "\n";
+  }
+
+  @Test
+  void outcomes_that_are_true_at_once_are_a_mapping_and_a_list_is_for_after_repairs() {
+    CaseFile file =
+        CaseFile.read(
+            "quay.case.yaml",
+            answers(
+                "{noise-kind: {several: [bang, slap]},"
+                    + " track-look: [{several: [bent, dirty]}, clean]}"),
+            Shipped.BASE);
+    assertThat(file.problems()).isEmpty();
+    assertThat(file.cases().get(0).answers())
+        .containsEntry(
+            "noise-kind", RepeatedAnswer.always(new Answer.Chosen("bang", List.of("slap"))))
+        .containsEntry(
+            "track-look",
+            new RepeatedAnswer<>(
+                List.of(new Answer.Chosen("bent", List.of("dirty")), new Answer.Chosen("clean")),
+                true));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{noise-kind: {several: [usual, bang]}}  | usual and bang cannot be told at once of",
+        "{noise-kind: {several: [bang, bang]}}   | bang and bang cannot be told at once of",
+        "{noise-kind: {several: [bang, tune]}}   | \"tune\" is not an outcome of \"noise-kind\"",
+        "{chain-surface: {several: [dry, iced]}} | Its card does not say \"several: true\".",
+        "{noise-kind: {both: [bang, slap]}}      | {several: [one, another]}",
+        "{noise-kind: {several: []}}             | {several: [one, another]}",
+      })
+  void outcomes_that_cannot_be_true_at_once_are_refused(String answers, String why) {
+    CaseFile file = CaseFile.read("quay.case.yaml", answers(answers), Shipped.BASE);
+    assertThat(text(file)).contains("quay.case.yaml:3:").contains(why);
+    assertThat(file.cases()).isEmpty();
   }
 
   @Test
@@ -158,7 +202,7 @@ class CaseFileTest {
             quay.case.yaml:9:3: "drak" is not an outcome of "display-lit"
               Maybe "dark". Known: dark, steady.
             quay.case.yaml:10:3: "noise-kind" should be one answer, found "{"slap":1}"
-              Write a name, or a reading with its unit.
+              Write a name, a reading with its unit, or {several: [one, another]}.
             quay.case.yaml:11:3: "held-open" has no answer
               Give one, or leave the line out.
             quay.case.yaml:12:3: "100 V" is not possible for "battery-rest-voltage"

@@ -45,6 +45,25 @@ class SchemasTest {
     assertThat(errors("replay-result", ReplayJson.line(replayed))).isEmpty();
   }
 
+  private static final String TWO_NOISES =
+      "{\"case\": \"noises\", \"person\": \"technician\", \"complaints\": [\"noisy-chain\"],"
+          + " \"told\": [\"noise-kind\"],"
+          + " \"answers\": {\"noise-kind\": [{\"several\": [\"bang\", \"slap\"]}, \"usual\"]}}";
+
+  @Test
+  void outcomes_that_are_true_at_once_are_in_both_schemas() throws IOException {
+    assertThat(errors("replay-case", TWO_NOISES)).isEmpty();
+    assertThat(errors("replay-case", TWO_NOISES.replace("several", "both"))).isNotEmpty();
+    CaseFile file = CaseFile.read("quay.case.json", TWO_NOISES, SHIPPED);
+    String line = ReplayJson.line(new Replayer(Shipped.QUICK).run(file.cases().get(0)));
+    assertThat(errors("replay-result", line)).isEmpty();
+    assertThat(line)
+        .contains("\"answer\":\"slap + bang\"")
+        .contains(
+            "\"meaning\":{\"outcome\":\"bang\",\"also\":[\"slap\"],\"words\":"
+                + "\"the chain slaps or rattles, and also a bang when it reaches the end\"");
+  }
+
   @Test
   void a_result_says_the_same_when_the_case_is_run_again() {
     assertThat(ReplayJson.line(ReplayerTest.run(ReplayerTest.SLACK_THAT_IS_MEASURED)))

@@ -11,6 +11,7 @@ import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.testing.Repairs;
+import yett.testing.Shipped;
 
 class WitnessTest {
   private static final Event.Retested AS_BEFORE = new Event.Retested(false, Optional.of(true));
@@ -66,6 +67,35 @@ class WitnessTest {
 
   private static Answer lit(Witness witness, Check display) {
     return witness.answer(display, Optional.empty(), a -> Optional.of("dark")).answer();
+  }
+
+  /** The dirt in the track goes with its repair; what bent the track stays to be seen. */
+  @Test
+  void of_outcomes_that_are_true_at_once_those_are_left_that_no_repair_has_changed() {
+    CaseFile file =
+        CaseFile.read(
+            "quay.case.yaml",
+            """
+            case: track
+            person: technician
+            answers: {track-look: {several: [blocked, bent]}}
+            truth: [track-fouled, track-damaged]
+            """,
+            Shipped.BASE);
+    Witness witness = new Witness(file.cases().get(0), Shipped.BASE);
+    Check track = Shipped.BASE.checks().get("track-look");
+    assertThat(look(witness, track).choices()).containsExactly("blocked", "bent");
+    Shipped.BASE.repairs().values().stream()
+        .filter(r -> r.removes().getOrDefault("track-fouled", 0.0) > 0.5)
+        .filter(r -> !r.removes().containsKey("track-damaged"))
+        .findFirst()
+        .ifPresent(witness::repaired);
+    assertThat(witness.remaining()).containsExactly("track-damaged");
+    assertThat(look(witness, track).choices()).containsExactly("bent");
+  }
+
+  private static Answer look(Witness witness, Check check) {
+    return witness.answer(check, Optional.empty(), Answer::choice).answer();
   }
 
   @Test

@@ -51,7 +51,8 @@ final class CallQuestion {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Question " + sitting.questionNumber()));
     blocks.addAll(sitting.cautions().spoken(cautions));
-    blocks.add(Block.paragraph(Text.of("Read out: ").and(Text.strong(check.spoken()))));
+    String more = check.several() ? " There may be more than one answer." : "";
+    blocks.add(Block.paragraph(Text.of("Read out: ").and(Text.strong(check.spoken() + more))));
     if (!check.how().isEmpty()) {
       blocks.add(Block.rows(Block.row("How", check.how())));
     }

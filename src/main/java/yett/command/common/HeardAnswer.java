@@ -1,5 +1,6 @@
 package yett.command.common;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
@@ -79,12 +80,64 @@ public record HeardAnswer(Optional<Answer> answer, String complaint) {
     }
   }
 
+  /**
+   * Outcomes that were named together.
+   *
+   * @param outcomes ids, in any order
+   */
+  public static HeardAnswer together(Check check, List<String> outcomes) {
+    List<String> named = outcomes.stream().distinct().toList();
+    return Answer.Chosen.canBe(check, named)
+        ? of(Answer.Chosen.of(check, named))
+        : refused(
+            Words.quoted(check.outcomes().get(0).text())
+                + " goes with no other answer. Name it alone, or only the others.");
+  }
+
   private static HeardAnswer chosen(Check check, String text, IntFunction<String> label) {
-    List<Integer> found =
-        ListChoice.pick(
-            text,
-            check.outcomes().stream().map(Check.Outcome::id).toList(),
-            check.outcomes().stream().map(Check.Outcome::text).toList());
+    return several(check, text, label).orElseGet(() -> one(check, text, pick(check, text), label));
+  }
+
+  private static List<Integer> pick(Check check, String text) {
+    return ListChoice.pick(text, ids(check), texts(check));
+  }
+
+  private static List<String> ids(Check check) {
+    return check.outcomes().stream().map(Check.Outcome::id).toList();
+  }
+
+  private static List<String> texts(Check check) {
+    return check.outcomes().stream().map(Check.Outcome::text).toList();
+  }
+
+  /**
+   * Several answers in one line, where several may be true. Empty if the line has one part, or none
+   * of its parts is clear by itself.
+   */
+  private static Optional<HeardAnswer> several(
+      Check check, String text, IntFunction<String> label) {
+    List<String> parts = ListChoice.apart(text);
+    boolean whole = ListChoice.same(text, ids(check), texts(check)).size() == 1;
+    if (!check.several() || whole || parts.size() < 2) {
+      return Optional.empty();
+    }
+    List<String> named = new ArrayList<>();
+    Optional<HeardAnswer> unclear = Optional.empty();
+    for (String part : parts) {
+      List<Integer> found = pick(check, part);
+      if (found.size() == 1) {
+        named.add(ids(check).get(found.get(0)));
+      } else if (unclear.isEmpty()) {
+        unclear = Optional.of(one(check, part, found, label));
+      }
+    }
+    return named.isEmpty()
+        ? Optional.empty()
+        : unclear.or(() -> Optional.of(together(check, named)));
+  }
+
+  private static HeardAnswer one(
+      Check check, String text, List<Integer> found, IntFunction<String> label) {
     if (found.size() == 1) {
       return of(new Answer.Chosen(check.outcomes().get(found.get(0)).id()));
     }

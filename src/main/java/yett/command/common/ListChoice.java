@@ -19,6 +19,12 @@ public final class ListChoice {
     return line.split(line.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]");
   }
 
+  /** The parts of a line that may each name an entry: "2 and 4", "2 4", "slaps, bang". */
+  public static List<String> apart(String line) {
+    String between = line.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "(?i)[,;&+]|\\band\\b";
+    return Arrays.stream(line.split(between)).map(String::strip).filter(p -> !p.isEmpty()).toList();
+  }
+
   /**
    * The entries that a line names, where several may be chosen.
    *

@@ -135,6 +135,6 @@ public final class Words {
     return check
         .measures()
         .map(m -> m.unitWord().isEmpty() ? "Reading" : "Reading (" + m.unitWord() + ")")
-        .orElse("Answer");
+        .orElse(check.several() ? "Answer (several may be true)" : "Answer");
   }
 }

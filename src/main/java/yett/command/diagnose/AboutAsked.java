@@ -1,8 +1,12 @@
 package yett.command.diagnose;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import yett.command.common.HeardAnswer;
+import yett.command.common.ListChoice;
+import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.saying.Tellings;
 import yett.saying.Thing;
@@ -39,6 +43,28 @@ record AboutAsked(Sitting sitting) {
   /** Whether words are said of "it". */
   static boolean isOfIt(String words) {
     return IT.matcher(words.strip()).matches();
+  }
+
+  /**
+   * The answer that words typed at the question of a check mean before anything else; where several
+   * may be true, each part of the words is heard by itself.
+   */
+  Optional<Answer.Chosen> answer(Check check, String words) {
+    List<String> parts = check.several() ? ListChoice.apart(words) : List.of();
+    List<String> meant =
+        parts.stream()
+            .map(
+                part ->
+                    HeardAnswer.to(check, part)
+                        .answer()
+                        .flatMap(Answer::choice)
+                        .or(() -> before(check, part)))
+            .flatMap(Optional::stream)
+            .distinct()
+            .toList();
+    return meant.size() > 1 && Answer.Chosen.canBe(check, meant)
+        ? Optional.of(Answer.Chosen.of(check, meant))
+        : before(check, words).map(Answer.Chosen::new);
   }
 
   /** The outcome that words about a check probably mean. */

@@ -139,6 +139,6 @@ record AccountViews(RuleBase base) {
       String said = move.words().equals(Check.SAID) ? "reported: " : "not among the complaints: ";
       return said + check.ask() + source;
     }
-    return check.ask() + " " + Wording.meaning(check, move.words()) + source;
+    return check.ask() + " " + Wording.meaning(check, move.words(), move.also()) + source;
   }
 }

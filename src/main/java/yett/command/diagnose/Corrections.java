@@ -110,7 +110,7 @@ public final class Corrections {
         answered
             .answer()
             .map(
-                chosen -> Wording.meaning(check, chosen.outcome()),
+                chosen -> Wording.meaning(check, chosen),
                 Answer.Read::typed,
                 () -> "cannot tell",
                 () -> "not now");
@@ -120,7 +120,7 @@ public final class Corrections {
   /** Asks an answered question once more. */
   public void again(CaseState.Answered answered) {
     Check check = sitting.base().checks().get(answered.check());
-    sitting.show(Block.paragraph(Text.strong(check.ask())));
+    sitting.show(Block.paragraph(Text.strong(check.ask()).and(" " + shown(answered))));
     if (!check.measured()) {
       sitting.show(Block.numbered(check.outcomes().stream().map(Check.Outcome::text).toList()));
     }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
 import yett.command.common.Words;
@@ -85,10 +86,10 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
   /** Reads the answer to one look by its letter or its words. */
   static HeardAnswer of(Check check, String text) {
     String line = text.strip().toLowerCase(Locale.ROOT);
-    int index = line.matches("[a-z]") ? line.charAt(0) - 'a' : -1;
-    return index >= 0 && index < check.outcomes().size()
-        ? HeardAnswer.of(new Answer.Chosen(check.outcomes().get(index).id()))
-        : HeardAnswer.lettered(check, line);
+    List<String> letters = LookTicks.letters(check, line);
+    return letters.isEmpty()
+        ? HeardAnswer.lettered(check, line)
+        : HeardAnswer.together(check, letters);
   }
 
   /** The letters and words of the answers to a look. */
@@ -110,12 +111,13 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
 
   /** Whether an answer says all that was typed. */
   static boolean isWhole(Check check, Optional<Answer> answer, String text) {
-    return answer
-        .flatMap(Answer::choice)
-        .map(id -> id + " " + check.outcomes().get(check.indexOf(id)).text())
-        .map(all -> all.toLowerCase(Locale.ROOT))
-        .filter(all -> Arrays.stream(text.split("\\W+")).allMatch(all::contains))
-        .isPresent();
+    String all =
+        answer.stream()
+            .flatMap(a -> a.choices().stream())
+            .map(id -> id + " " + check.outcomes().get(check.indexOf(id)).text())
+            .collect(Collectors.joining(" and ", "", check.several() ? " and" : ""))
+            .toLowerCase(Locale.ROOT);
+    return answer.isPresent() && Arrays.stream(text.split("\\W+")).allMatch(all::contains);
   }
 
   /** Takes back what was typed in this round, and says what that was. */

@@ -36,7 +36,8 @@ public final class MovementViews {
     if (move.isEmpty()) {
       return blocks;
     }
-    String meaning = reading(after, check) + Wording.meaning(check, move.get().words());
+    String meaning =
+        reading(after, check) + Wording.meaning(check, move.get().words(), move.get().also());
     blocks.add(
         Block.paragraph(
             Text.of("Understood as: ")

@@ -69,14 +69,14 @@ public final class Questions {
     }
     HeardAnswer heard =
         HeardAnswer.to(check, line, sitting.moment().judgement().expectation(check.id()));
-    Optional<String> about =
-        heard.answer().isPresent() ? Optional.empty() : new AboutAsked(sitting).before(check, line);
+    Optional<Answer.Chosen> about =
+        heard.answer().isPresent() ? Optional.empty() : new AboutAsked(sitting).answer(check, line);
     if (about.isPresent()) {
       Optional<Answer> confirmed =
           new Choices(sitting)
               .confirm(
-                  about.stream().toList(), id -> Wording.capital(Wording.meaning(check, id)) + ".")
-              .map(Answer.Chosen::new);
+                  about.stream().toList(), a -> Wording.capital(Wording.meaning(check, a)) + ".")
+              .map(a -> a);
       return forces.forbids(check, confirmed) ? Optional.empty() : confirmed;
     }
     if (wishes.volunteered().hearElsewhere(check, line)) {

@@ -37,7 +37,9 @@ public final class RareAnswer {
     sitting.show(
         Block.paragraph(
             Text.of("That means \"")
-                .and(Text.strong(Wording.meaning(check, heard.finding().outcome())))
+                .and(
+                    Text.strong(
+                        Wording.meaning(check, heard.finding().outcome(), heard.finding().also())))
                 .and(
                     "\", which is unlikely given the answers so far ("
                         + Figures.percent(heard.chance())

@@ -22,7 +22,7 @@ import yett.knowledge.Check;
  */
 final class RoundLine {
   private static final Pattern NUMBER =
-      Pattern.compile("([?-]?)(\\d{1,3})(?:-(\\d{1,3}))?([a-z]?)");
+      Pattern.compile("([?-]?)(\\d{1,3})(?:-(\\d{1,3}))?([a-z]*)");
 
   private final List<Check> looks;
   private final Map<Integer, Optional<Answer>> said = new LinkedHashMap<>();
@@ -89,15 +89,18 @@ final class RoundLine {
     Optional<String> wrong = Optional.empty();
     for (String word : text.split("\\s+")) {
       Matcher number = NUMBER.matcher(word);
-      if (number.matches()) {
+      if (number.matches()
+          && LookTicks.areAnswers(looks, Integer.parseInt(number.group(2)), number.group(4))) {
         wrong = wrong.or(() -> words(words)).or(() -> number(number));
       } else {
         words.add(word);
       }
     }
     wrong = wrong.or(() -> words(words));
+    for (Map.Entry<Integer, Optional<Answer>> one : part.entrySet()) {
+      wrong = wrong.or(() -> LookTicks.add(looks, said, one.getKey(), one.getValue()));
+    }
     if (wrong.isEmpty()) {
-      said.putAll(part);
       unread.removeAll(part.keySet());
     } else {
       complaints.add(wrong.get());
@@ -124,7 +127,7 @@ final class RoundLine {
       named = Optional.of(from - 1);
       part.putIfAbsent(from - 1, Optional.empty());
       return sign.isEmpty()
-          ? letter(from - 1, letter)
+          ? letters(from - 1, letter)
           : Optional.of("\"" + number.group() + "\" is not understood: type " + sign + from + ".");
     }
     for (int i = from - 1; i < to; i++) {
@@ -141,10 +144,9 @@ final class RoundLine {
     return Optional.empty();
   }
 
-  private Optional<String> letter(int position, String letter) {
-    List<Check.Outcome> outcomes = looks.get(position).outcomes();
-    int index = letter.charAt(0) - 'a';
-    if (index >= outcomes.size()) {
+  private Optional<String> letters(int position, String letter) {
+    HeardAnswer heard = LookAnswers.of(looks.get(position), letter);
+    if (LookTicks.letters(looks.get(position), letter).isEmpty()) {
       return Optional.of(
           "\""
               + (position + 1)
@@ -152,8 +154,7 @@ final class RoundLine {
               + "\" is not understood: "
               + LookAnswers.lettered(looks.get(position)));
     }
-    part.put(position, Optional.of(new Answer.Chosen(outcomes.get(index).id())));
-    return Optional.empty();
+    return LookTicks.add(looks, part, position, heard.answer());
   }
 
   /** Reads words: after a number those of its look, else of the look that has such an outcome. */
@@ -170,7 +171,9 @@ final class RoundLine {
     }
     Check check = looks.get(position.get());
     HeardAnswer heard = LookAnswers.of(check, text);
-    boolean whole = LookAnswers.isWhole(check, heard.answer(), text);
+    boolean whole =
+        !LookTicks.letters(check, text).isEmpty()
+            || LookAnswers.isWhole(check, heard.answer(), text);
     part.put(
         position.get(), heard.answer().filter(a -> whole || !LookAnswers.isOrdinary(check, a)));
     if (heard.answer().isEmpty() && text.matches("[a-z]")) { // a slip, not a remark
@@ -184,8 +187,19 @@ final class RoundLine {
 
   /** Reads words that answer a look by themselves, or go on with those of the part before. */
   private Optional<String> unnumbered(String text) {
-    SaidOfLooks found = SaidOfLooks.hear(looks, text);
-    found.answer().ifPresent(a -> part.put(found.look(), Optional.of(a)));
+    if (LookTicks.withoutAnd(text).isEmpty()) {
+      return Optional.empty(); // between two numbers
+    }
+    Optional<Integer> before = named.or(() -> earlier);
+    Optional<Answer> further = before.flatMap(i -> LookTicks.further(looks.get(i), text));
+    SaidOfLooks found = SaidOfLooks.hear(looks, LookTicks.withoutAnd(text));
+    if (further.isPresent() && (named.isPresent() || found.answer().isEmpty())) {
+      named = before;
+      return LookTicks.add(looks, part, before.get(), further);
+    }
+    if (found.answer().isPresent()) {
+      return LookTicks.add(looks, part, found.look(), found.answer());
+    }
     if (found.complaint().isPresent() && earlier.isPresent()) {
       named = earlier;
       part.put(named.get(), said.get(named.get()));

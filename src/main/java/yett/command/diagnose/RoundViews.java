@@ -58,7 +58,9 @@ class RoundViews {
     blocks.add(
         Block.paragraph(
             Text.dim(
-                "3, 3b, 3 words: differs. ?3: cannot tell. -3: not seen. how 3. one: singly.")));
+                round.looks().stream().anyMatch(l -> l.check().several())
+                    ? "3, 3b, 3bc, 3 words: differs. ?3: cannot tell. -3: unseen. how 3. one: singly."
+                    : "3, 3b, 3 words: differs. ?3: cannot tell. -3: not seen. how 3. one: singly.")));
     return blocks;
   }
 
@@ -99,7 +101,10 @@ class RoundViews {
       String letter = Words.letter(items.size());
       items.add(new Block.Item(letter, Text.of(outcome.text()), Optional.empty()));
     }
-    return List.of(Block.paragraph(Text.strong(check.ask())), new Block.Numbered(items));
+    Text asked = Text.strong(check.ask());
+    return List.of(
+        Block.paragraph(check.several() ? asked.and(" (several may be true: bc)") : asked),
+        new Block.Numbered(items));
   }
 
   /** What was understood so far of looks that are not simply ordinary. */
@@ -114,7 +119,7 @@ class RoundViews {
         .map(
             a ->
                 a.map(
-                    chosen -> Wording.meaning(check, chosen.outcome()),
+                    chosen -> Wording.meaning(check, chosen),
                     Answer.Read::typed,
                     () -> "cannot tell",
                     () -> "not looked at"))
@@ -135,7 +140,7 @@ class RoundViews {
     String unusual =
         moves.stream()
             .filter(m -> base.checks().get(m.subject()).indexOf(m.words()) != 0)
-            .map(m -> Wording.meaning(base.checks().get(m.subject()), m.words()))
+            .map(m -> Wording.meaning(base.checks().get(m.subject()), m.words(), m.also()))
             .collect(Collectors.joining("; "));
     String usual = moves.size() < round.looks().size() ? "the others as usual" : "all as usual";
     Trail.Move last = moves.get(moves.size() - 1);

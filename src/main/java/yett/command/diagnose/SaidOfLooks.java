@@ -2,6 +2,7 @@ package yett.command.diagnose;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import yett.command.common.ListChoice;
@@ -21,6 +22,23 @@ record SaidOfLooks(int look, Optional<Answer> answer, Optional<String> complaint
   private record Unusual(int look, Check.Outcome outcome) {}
 
   static SaidOfLooks hear(List<Check> looks, String text) {
+    List<SaidOfLooks> parts =
+        ListChoice.apart(text).stream().map(part -> one(looks, part)).distinct().toList();
+    Set<Integer> meant = parts.stream().map(SaidOfLooks::look).collect(Collectors.toSet());
+    if (parts.size() < 2
+        || parts.stream().anyMatch(p -> p.answer().isEmpty())
+        || meant.size() > 1
+        || !looks.get(parts.get(0).look()).several()) {
+      return one(looks, text);
+    }
+    List<String> all =
+        parts.stream().flatMap(p -> p.answer().get().choices().stream()).distinct().toList();
+    int look = parts.get(0).look();
+    Answer together = Answer.Chosen.of(looks.get(look), all);
+    return new SaidOfLooks(look, Optional.of(together), Optional.empty());
+  }
+
+  private static SaidOfLooks one(List<Check> looks, String text) {
     List<Unusual> unusual =
         IntStream.range(0, looks.size())
             .boxed()

@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
@@ -109,13 +110,28 @@ final class ToldAndConfirmed {
   void take(Thing thing) {
     switch (thing.kind()) {
       case DANGER -> sitting.record(chosen(thing));
-      case OUTCOME -> answer(thing.card(), new Answer.Chosen(thing.outcome()));
+      case OUTCOME -> answer(thing.card(), withEarlier(thing));
       case CHECK, READING -> question(base().checks().get(thing.card()));
       case COMPLAINT -> complaints(List.of(thing.card()));
       case EFFECT -> effect(base().effects().get(thing.card()));
       case HISTORY -> later.history(thing.card());
       case PRESSING, NOTHING -> throw new IllegalArgumentException("not taken up: " + thing);
     }
+  }
+
+  /** What was told, with what is true besides by an earlier answer since the last repair. */
+  private Answer withEarlier(Thing thing) {
+    Check check = base().checks().get(thing.card());
+    CaseState state = sitting.moment().state();
+    List<String> all =
+        Stream.concat(
+                state.answer(check.id()).stream().flatMap(a -> a.answer().choices().stream()),
+                Stream.of(thing.outcome()))
+            .distinct()
+            .toList();
+    return Answer.Chosen.canBe(check, all)
+        ? Answer.Chosen.of(check, all)
+        : new Answer.Chosen(thing.outcome());
   }
 
   /** Stores an answer to a check under the same conditions as at its own prompt. */

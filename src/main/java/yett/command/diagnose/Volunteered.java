@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import yett.command.common.HeardAnswer;
+import yett.command.common.ListChoice;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
@@ -127,6 +128,12 @@ public final class Volunteered {
             || check.outcomes().stream()
                 .anyMatch(o -> o.text().toLowerCase(Locale.ROOT).contains(text));
     if (plain) {
+      return false;
+    }
+    List<String> parts = ListChoice.apart(text);
+    boolean answers =
+        HeardAnswer.to(check, text).answer().filter(a -> a.choices().size() > 1).isPresent();
+    if (answers && parts.stream().noneMatch(p -> isElsewhere(check, p))) {
       return false;
     }
     Heard heard = tellings().hear(text);

@@ -118,7 +118,7 @@ public final class PracticeViews {
 
   public static String answer(Check check, Answer answer) {
     return answer.map(
-        chosen -> Wording.meaning(check, chosen.outcome()),
+        chosen -> Wording.meaning(check, chosen),
         Answer.Read::typed,
         () -> "it cannot be told",
         () -> "it cannot be told");

@@ -67,6 +67,7 @@ public final class SuspicionChart {
                 before.event(),
                 before.subject(),
                 before.words(),
+                before.also(),
                 before.reason(),
                 before.source(),
                 before.before(),

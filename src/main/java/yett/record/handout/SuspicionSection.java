@@ -92,7 +92,7 @@ final class SuspicionSection {
     if (base.checks().containsKey(move.subject())) {
       return words.ask(move.subject())
           + " "
-          + Wording.meaning(base.checks().get(move.subject()), move.words())
+          + Wording.meaning(base.checks().get(move.subject()), move.words(), move.also())
           + ".";
     }
     return base.repairs().containsKey(move.subject())

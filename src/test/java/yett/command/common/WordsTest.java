@@ -2,6 +2,7 @@ package yett.command.common;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,5 +75,41 @@ class WordsTest {
       strings = {"save the gate", "later in the day it stops", "note", "backwards", "hand overs"})
   void what_only_begins_like_a_request_is_none_of_it(String line) {
     assertThat(Words.wish(line).filter(w -> w != Words.Wish.NOTE)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2 and 4                | rain, hot",
+        "4 2                    | rain, hot",
+        "2, 4                   | rain, hot",
+        "rain and wind          | rain, wind",
+        "in wind, low-sun       | low-sun, wind",
+        "3                      | cold-mornings",
+        "on cold or damp mornings | cold-mornings",
+      })
+  void several_answers_are_taken_where_several_may_be_true(String line, String ids) {
+    Check when = Shipped.BASE.checks().get("when-it-fails");
+    assertThat(HeardAnswer.to(when, line).answer().orElseThrow().choices())
+        .isEqualTo(List.of(ids.split(", ")));
+  }
+
+  @Test
+  void a_part_that_is_no_answer_is_named_and_nothing_of_the_line_is_taken() {
+    Check when = Shipped.BASE.checks().get("when-it-fails");
+    assertThat(HeardAnswer.to(when, "2 and 9").complaint()).startsWith("\"9\" is not one of");
+    assertThat(HeardAnswer.to(when, "rain and purple").complaint())
+        .startsWith("\"purple\" is not one of the answers: 1 ");
+    assertThat(HeardAnswer.to(when, "1 and 2").complaint())
+        .isEqualTo(
+            "\"at no particular time, or all the time\" goes with no other answer. Name it alone,"
+                + " or only the others.");
+  }
+
+  @Test
+  void one_answer_is_asked_for_where_only_one_can_be_true() {
+    Check box = Shipped.BASE.checks().get("pad-and-bolts");
+    assertThat(HeardAnswer.to(box, "2 and 3").answer()).isEmpty();
   }
 }

@@ -348,4 +348,19 @@ class LookListTest {
     assertThat(typed.screen()).contains("is kept as a remark. Which is it?");
     assertThat(answers()).isEqualTo(Map.of("held-devices", new Answer.Chosen("none")));
   }
+
+  /** The first line names one look without saying how; its answers come at its own question. */
+  @Test
+  void several_answers_to_one_look_are_stored_together() {
+    round(List.of("track-look", "ice-seen"), "1, 2bc", "b and d", "yes", "yes", "yes");
+
+    assertThat(typed.screen()).contains("3bc").contains("(several may be true: bc)");
+    assertThat(answers())
+        .isEqualTo(
+            Map.of(
+                "track-look", new Answer.Chosen("bent", List.of("dirty")),
+                "ice-seen", new Answer.Chosen("in-track", List.of("on-chain"))));
+    assertThat(typed.screen())
+        .contains("dirty, some grit, and also bent, lifted or worn through; yes, on the chain");
+  }
 }

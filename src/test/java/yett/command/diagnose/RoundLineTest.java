@@ -106,4 +106,65 @@ class RoundLineTest {
     assertThat(heard.said()).containsOnlyKeys(2, 0);
     assertThat(heard.complaints()).hasSize(1);
   }
+
+  /** 1 track-look and 2 seen-at-the-box, of which several may be true, 3 pad-and-bolts. */
+  private static final List<Check> SEVERAL =
+      Stream.of("track-look", "seen-at-the-box", "pad-and-bolts")
+          .map(Shipped.BASE.checks()::get)
+          .toList();
+
+  private static String ticks(String line) {
+    return RoundLine.read(SEVERAL, line).said().entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .map(
+            e ->
+                (e.getKey() + 1)
+                    + " "
+                    + e.getValue().map(a -> String.join("+", a.choices())).orElse("*"))
+        .collect(Collectors.joining(", "));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1bd                        | 1 dirty+bent",
+        "1db                        | 1 dirty+bent",
+        "1bcd, 3b                   | 1 dirty+blocked+bent, 3 moves",
+        "1b and d                   | 1 dirty+bent",
+        "1 b and d                  | 1 dirty+bent",
+        "1b, d                      | 1 dirty+bent",
+        "1b 1d                      | 1 dirty+bent",
+        "1b, 3c, 1d                 | 1 dirty+bent, 3 tilted",
+        "1b and 3c                  | 1 dirty, 3 tilted",
+        "1b and bent                | 1 dirty+bent",
+        "1 dirty and bent           | 1 dirty+bent",
+        "1 dirty, bent              | 1 dirty+bent",
+        "1 bent & dirty             | 1 dirty+bent",
+        "dirty and bent             | 1 dirty+bent",
+        "2 insects and wet 1c       | 1 blocked, 2 insects+wet",
+        "1c                         | 1 blocked",
+        "1 dirty and dirty          | 1 dirty",
+        "3b 3c                      | 3 tilted",
+      })
+  void several_answers_to_one_look_are_all_kept(String line, String what) {
+    assertThat(ticks(line)).isEqualTo(what);
+    assertThat(RoundLine.read(SEVERAL, line).complaints()).isEmpty();
+    assertThat(RoundLine.read(SEVERAL, line).remarks()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1b and a     | goes with no other answer",
+        "1b, 1a       | goes with no other answer",
+        "3bc          | matches none of these looks",
+        "1be          | matches none of these looks",
+      })
+  void what_cannot_be_true_at_once_is_refused_and_its_look_stays_open(String line, String why) {
+    RoundLine.Heard heard = RoundLine.read(SEVERAL, line);
+    assertThat(heard.complaints()).singleElement().asString().contains(why);
+    assertThat(heard.said().getOrDefault(0, java.util.Optional.empty())).isEmpty();
+  }
 }
