@@ -89,7 +89,7 @@ public final class NewFiles {
   }
 
   /**
-   * The new files with cases that hang together; see {@link Coherent}.
+   * The new files with cases whose answers fit together; see {@link Coherent}.
    *
    * @param rules makes a rule base ready; empty if its rules may not run here
    */

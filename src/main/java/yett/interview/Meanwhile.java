@@ -325,6 +325,10 @@ public final class Meanwhile {
             .filter(a -> a.check().equals(e.check()) && isTheirs(a.event()))
             .reduce((a, b) -> b);
     boolean danger = both.isDanger(e);
+    if (hasBrought(e.check())) {
+      add(mine, e); // the second person's own later answer to what already stands
+      return;
+    }
     if (other.isEmpty()) {
       if (!danger
           && theirs.stream().anyMatch(t -> t.event() instanceof Event.Repaired r && r.done())) {
@@ -352,6 +356,12 @@ public final class Meanwhile {
       return; // it stands; nobody chooses it away at the desk
     }
     clashes.add(new Clash(e.check(), stands.event(), stands.answer(), e.answer()));
+  }
+
+  /** Whether an answer by the second person to this check has been added. */
+  private boolean hasBrought(String check) {
+    return added.stream()
+        .anyMatch(a -> a.event() instanceof Event.Answered b && b.check().equals(check));
   }
 
   private void kept(Entry mine, Event.Kept e) {

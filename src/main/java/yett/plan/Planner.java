@@ -36,6 +36,12 @@ public final class Planner {
 
   private static final double RETEST_MINUTES = 2;
 
+  /**
+   * Least chance for what a caller does, which costs no part and hardly any time (considered
+   * judgement).
+   */
+  private static final double CALLER_TRIES = 0.3;
+
   /** Chance above which something counts as likely. */
   private static final double LIKELY = 0.5;
 
@@ -214,7 +220,7 @@ public final class Planner {
         base.repairs().values().stream()
             .filter(r -> options.repairs().contains(r.id()))
             .filter(r -> r.removes().keySet().stream().anyMatch(c -> here(belief, present, c)))
-            .map(r -> job(belief, r, places, count))
+            .map(r -> job(belief, r, places, count, options.call()))
             .toList();
     Planning planning = base.planning();
     return new Scene(
@@ -270,7 +276,7 @@ public final class Planner {
             question);
   }
 
-  private Scene.Job job(Belief belief, Repair repair, int[] places, int causes) {
+  private Scene.Job job(Belief belief, Repair repair, int[] places, int causes, boolean call) {
     double[] removes = new double[causes];
     repair
         .removes()
@@ -286,14 +292,15 @@ public final class Planner {
         costs.get(repair.id()),
         workshop.state(repair.needs()),
         removes,
-        least(repair));
+        least(repair, call));
   }
 
   /**
    * The least chance for a repair. To conclude that nothing is wrong takes more than a suspicion.
    */
-  private double least(Repair repair) {
-    double least = base.planning().suspicion();
+  private double least(Repair repair, boolean call) {
+    double suspicion = base.planning().suspicion();
+    double least = call ? Math.min(suspicion, CALLER_TRIES) : suspicion;
     return repair.removes().containsKey(Cause.NOTHING_WRONG) ? Math.max(least, LIKELY) : least;
   }
 

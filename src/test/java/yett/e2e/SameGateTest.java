@@ -177,8 +177,8 @@ class SameGateTest {
   void a_part_of_a_known_name_is_asked_about() {
     run("", "calls", "agent", "Maud O'Hare");
     assertThat(run("yes\n", "calls", "give", "1", "maud").stdout())
-        .contains("given to Maud O'Hare");
-    assertThat(run("no\n", "calls", "give", "1", "Maud").stdout()).contains("given to Maud.");
-    assertThat(run("", "calls", "give", "1", "maud").stdout()).contains("given to Maud.");
+        .contains("given to: Maud O'Hare");
+    assertThat(run("no\n", "calls", "give", "1", "Maud").stdout()).contains("given to: Maud.");
+    assertThat(run("", "calls", "give", "1", "maud").stdout()).contains("given to: Maud.");
   }
 }

@@ -85,13 +85,14 @@ class CautionViewsTest {
     views.read();
     inForce.add("cover-off");
     assertThat(text(views.written(Shipped.BASE.cautionsFor(List.of("battery")))))
-        .containsExactly("DANGER What was said still holds: battery, mains. ? shows it in full.");
+        .containsExactly(
+            "DANGER What was said still holds: battery, mains, solar panel. ? shows it in full.");
     List<Caution> traffic = Shipped.BASE.cautionsFor(List.of("traffic"));
     assertThat(text(views.written(traffic)))
         .as("the gravest first")
         .first()
         .asString()
-        .startsWith("DANGER What was said still holds: mains, battery.");
+        .startsWith("DANGER What was said still holds: mains, solar panel, battery.");
   }
 
   private static List<String> text(List<Block> blocks) {

@@ -45,10 +45,10 @@ class CheckListTest extends TechniciansCase {
 
   @Test
   void where_a_name_lacks_some_of_the_words_others_are_offered_with_it() {
-    assertThat(typed("suspect bent guide bracket", "", "save"))
+    assertThat(typed("suspect twisted guide bracket", "", "save"))
         .contains(
-            "Which cause? The first fits best 1 Chain bracket loose or bent on the leaf",
-            "Guide rollers too tight, worn or stuck");
+            "Which cause? The first fits best 1 Guide bracket or guide post bent",
+            "Chain bracket loose or bent on the leaf");
     assertThat(typed("suspect chain bracket loose", "", "save"))
         .contains("Chain bracket loose or bent on the leaf: where this figure comes from");
   }
