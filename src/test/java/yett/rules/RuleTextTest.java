@@ -72,7 +72,7 @@ class RuleTextTest {
           "new Unavailable\\(",
           CARDS,
           "new FollowUp\\(",
-          REPAIRS,
+          union(Stream.of(REPAIRS, BASE.histories().keySet())),
           "new FollowUp\\([^,]+, ",
           CARDS);
 
