@@ -55,6 +55,8 @@ class CallIT {
       assertThat(screen).contains("\"send\" once");
       assertThat(desk.readTo(Screen.PROMPT, PATIENCE)).contains("Who goes, and by when?");
       desk.enter("Tom, in 40 min");
+      assertThat(desk.readTo(Screen.PROMPT, PATIENCE)).contains("Number to call back, or none");
+      desk.enter("none");
       assertThat(desk.waitForExit(PATIENCE)).isZero();
       assertThat(desk.transcript())
           .contains(
