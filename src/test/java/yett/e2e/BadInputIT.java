@@ -40,7 +40,7 @@ class BadInputIT {
 
   @Test
   void every_prompt_refuses_in_words_and_asks_again_and_survives_being_left() {
-    Story story = Story.of("slack-chain-after-winter");
+    Story story = Story.of("timber-wharf-forklift-at-the-guide");
     Set<String> tried = new TreeSet<>();
     try (Visitor visitor = Visitor.at(story, home)) {
       visitor.say("diagnose Chandler's gate");
@@ -159,7 +159,7 @@ class BadInputIT {
   @Test
   void ctrl_c_and_the_end_of_input_save_and_end_with_status_0() {
     try (Visitor visitor =
-        Visitor.at(Story.of("slack-chain-after-winter"), home, "diagnose", "A")) {
+        Visitor.at(Story.of("timber-wharf-forklift-at-the-guide"), home, "diagnose", "A")) {
       visitor.until(Screen.Kind.CHECK);
       visitor.pty().type("half an answ").ctrlC();
       assertThat(visitor.pty().waitForExit(Visitor.PATIENCE)).isZero();
