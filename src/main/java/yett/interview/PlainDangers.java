@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import yett.interview.PlainReading.Told;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
@@ -68,7 +69,7 @@ record PlainDangers(RuleBase base, PlainReading plain) {
                         .anyMatch(t -> t.answer().is(Check.PASS)));
   }
 
-  private java.util.stream.Stream<Told> after(Told report, String check) {
+  private Stream<Told> after(Told report, String check) {
     return plain.told.stream().filter(t -> t.number() > report.number() && t.check().equals(check));
   }
 }
