@@ -14,6 +14,9 @@ final class PlainDanger {
 
   private static final Thing FIRE = new Thing(Thing.Kind.DANGER, "danger-fire", "fire");
 
+  private static final Thing MOVED =
+      new Thing(Thing.Kind.DANGER, "danger-movement", "moved-by-itself");
+
   private PlainDanger() {}
 
   static Set<Thing> in(String clause) {
@@ -26,6 +29,9 @@ final class PlainDanger {
     }
     if (SmokeSeen.isSmoke(clause) || Tripped.withABang(clause)) {
       dangers.add(BURNING);
+    }
+    if (RollsAway.in(clause)) {
+      dangers.add(MOVED);
     }
     return dangers;
   }

@@ -13,7 +13,7 @@ public final class Tripped {
 
   private static final String GOES_OFF =
       "(?:tripp(?:ed|ing)|trips|(?:gone|went|goes|going|go) off(?! (?:its|the|his|it)\\b)"
-          + "|blown|blew|blows|popped out"
+          + "|blown|blew|blows|popped out|(?:gone|went|goes)(?= again\\b)"
           + "|(?:jumped|jumps|drops|dropped|knocked|kicked|cut|cuts|flew|flies|came|comes) out"
           + "|(?:dropped|fallen|fell|falls|drops) down|(?:knock|kick)(?:s|ed)(?: itself| it)? off)";
 

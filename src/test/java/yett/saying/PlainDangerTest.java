@@ -65,6 +65,7 @@ class PlainDangerTest {
         "its tripped again that switch went off with a bang when we put it on",
         "its gone off again",
         "the fuse blew again",
+        "the breaker has gone again",
         "the breaker trips every time"
       })
   void a_switch_that_went_off_once_more_is_no_gate_that_works_again(String line) {
@@ -143,6 +144,29 @@ class PlainDangerTest {
         "we all smoke outside the gate"
       })
   void smoke_that_is_not_there_is_not_heard(String line) {
+    assertThat(PlainDanger.in(line)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "when the power is off it rolls open by itself",
+        "with the switch off it creeps open on its own",
+        "let go of and it's rolling down the slope"
+      })
+  void a_leaf_that_rolls_away_is_heard_in_any_sentence(String line) {
+    assertThat(PlainDanger.in(line)).extracting(Thing::outcome).containsExactly("moved-by-itself");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "it no longer rolls shut by itself",
+        "it should close by itself and doesn't",
+        "the rollers are worn",
+        "we roll it open by hand"
+      })
+  void a_leaf_that_stays_where_it_is_does_not_roll_away(String line) {
     assertThat(PlainDanger.in(line)).isEmpty();
   }
 }

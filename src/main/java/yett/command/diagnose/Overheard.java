@@ -106,7 +106,9 @@ final class Overheard {
     if (!toldToLeaveOff) {
       toldToLeaveOff = true;
       readOut(LEAVE_IT_OFF);
-      sitting.record(new Event.Noted("The gate's switch is to stay off: " + line));
+      sitting.record(
+          new Event.Noted("The gate's switch is to stay off: " + line),
+          new Event.Repaired(SWITCH_ON, false));
     }
   }
 

@@ -135,6 +135,16 @@ class DeskDangersTest extends CallersCase {
         .doesNotContain("Has it opened once", "open once and close once");
   }
 
+  /** The caller was just told to leave the switch off, and is not led to it after all. */
+  @Test
+  void a_switch_that_went_off_again_is_not_put_on_either() {
+    asked("its dead again, the switch has gone down again", "", "", "d", "d", "d", "d", "d", "d");
+    assertThat(typed.screen())
+        .contains("Leave the gate's switch off")
+        .doesNotContain("Switch the gate on again");
+    assertThat(typed.stored()).contains(new Event.Repaired("switch-on-once", false));
+  }
+
   @Test
   void more_than_a_no_is_taken_where_it_was_asked_whether_it_ran() {
     asked("works again", "no its off");
