@@ -110,10 +110,9 @@ final class Likelihoods {
   private double[] mix(Observation observation) {
     double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
     double[] mixed = mixture.apply(effects.table(observation.check()), weights);
-    double[] besides = besides(observation);
-    if (besides != null) {
-      int highest = observation.ticks().get().highest();
-      double[] shows = outcomes.apply(effects.table(observation.check()))[highest];
+    if (observation.ticks().isPresent()) {
+      double[] shows = shows(observation);
+      double[] besides = besides(observation, shows);
       for (int h = 0; h < size; h++) {
         mixed[h] = Math.max(0, mixed[h] + shows[h] * besides[h]);
       }
@@ -127,13 +126,18 @@ final class Likelihoods {
    * where only one outcome was seen.
    */
   private double[] besides(Observation observation) {
-    if (observation.ticks().isEmpty()) {
-      return null;
-    }
+    return observation.ticks().isEmpty() ? null : besides(observation, shows(observation));
+  }
+
+  /** Chance that the highest of several outcomes shows, under each hypothesis. */
+  private double[] shows(Observation observation) {
+    int highest = observation.ticks().get().highest();
+    return outcomes.apply(effects.table(observation.check()))[highest];
+  }
+
+  private double[] besides(Observation observation, double[] shows) {
     Observation.Ticks ticks = observation.ticks().get();
-    CheckTable table = effects.table(observation.check());
-    double[] shows = outcomes.apply(table)[ticks.highest()];
-    double[] together = several.apply(table, ticks);
+    double[] together = several.apply(effects.table(observation.check()), ticks);
     for (int h = 0; h < size; h++) {
       double all = shows[h] > 0 ? Math.min(1, together[h] / shows[h]) : 0;
       together[h] = ticks.counts() * (all - 1);

@@ -62,25 +62,25 @@ final class RandomCase {
    */
   RandomCase(
       Interview interview, long seed, List<Role> roles, Optional<InspectionKind> inspection) {
-    this.interview = interview;
-    this.base = interview.expertise().base();
-    this.random = new Random(seed * 0x9E3779B97F4A7C15L);
-    this.roles = roles;
-    this.wanted = seldom(base, seed);
-    this.role = oneOf(roles);
+    this(seed, interview, roles);
     record(new Event.Opened("Harrow Quay, gate " + seed % 12, role, "any", inspection, List.of()));
   }
 
   /** Somebody who goes on with a case at a later time. */
   RandomCase(Interview interview, long seed, List<Role> roles, List<Entry> before, Instant at) {
+    this(seed, interview, roles);
+    this.at = at;
+    entries.addAll(before);
+  }
+
+  /** Somebody before whom nothing has been entered yet. */
+  private RandomCase(long seed, Interview interview, List<Role> roles) {
     this.interview = interview;
     this.base = interview.expertise().base();
     this.random = new Random(seed * 0x9E3779B97F4A7C15L);
     this.roles = roles;
     this.wanted = seldom(base, seed);
     this.role = oneOf(roles);
-    this.at = at;
-    entries.addAll(before);
   }
 
   /** Plays some steps; returns the entries made, each at a time of its own. */

@@ -32,6 +32,22 @@ public final class Repairs {
   /** The same repair with another id, other entailed repairs and other conditions on the gate. */
   public static Repair like(
       Repair repair, String id, List<String> entails, Map<String, List<String>> onlyIf) {
+    return copy(repair, id, repair.measureFirst(), entails, List.of(), onlyIf);
+  }
+
+  /** The same repair, with other checks to make before it. */
+  public static Repair measuredBy(Repair repair, List<String> measureFirst) {
+    return copy(
+        repair, repair.id(), measureFirst, repair.entails(), repair.putsRight(), repair.onlyIf());
+  }
+
+  private static Repair copy(
+      Repair repair,
+      String id,
+      List<String> measureFirst,
+      List<String> entails,
+      List<String> putsRight,
+      Map<String, List<String>> onlyIf) {
     return new Repair(
         id,
         repair.name(),
@@ -42,31 +58,11 @@ public final class Repairs {
         repair.needs(),
         repair.who(),
         repair.hazards(),
-        repair.measureFirst(),
+        measureFirst,
         entails,
         repair.proofs(),
-        List.of(),
+        putsRight,
         onlyIf,
-        repair.source());
-  }
-
-  /** The same repair, with other checks to make before it. */
-  public static Repair measuredBy(Repair repair, List<String> measureFirst) {
-    return new Repair(
-        repair.id(),
-        repair.name(),
-        repair.steps(),
-        repair.removes(),
-        repair.minutes(),
-        repair.parts(),
-        repair.needs(),
-        repair.who(),
-        repair.hazards(),
-        measureFirst,
-        repair.entails(),
-        repair.proofs(),
-        repair.putsRight(),
-        repair.onlyIf(),
         repair.source());
   }
 }

@@ -54,7 +54,8 @@ record AgentNames(Desk desk, Console console) {
     return List.copyOf(names);
   }
 
-  private static List<String> words(String name) {
+  /** The words of a person's name in small letters. */
+  static List<String> words(String name) {
     return Arrays.stream(name.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+"))
         .filter(w -> !w.isEmpty())
         .toList();

@@ -1,8 +1,6 @@
 package yett.command.call;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import yett.casebook.Person;
 import yett.casebook.Person.Part;
@@ -37,15 +35,12 @@ record Callers(Sitting sitting) {
 
   private static boolean isSame(Person known, CallerDetails who) {
     if (!who.name().isEmpty() && !known.name().isEmpty()) {
-      return words(known.name()).containsAll(words(who.name()))
-          || words(who.name()).containsAll(words(known.name()));
+      List<String> one = AgentNames.words(known.name());
+      List<String> other = AgentNames.words(who.name());
+      return one.containsAll(other) || other.containsAll(one);
     }
     return known.phone().isEmpty() && who.name().isEmpty()
         || digits(known.phone()).equals(digits(who.phone()));
-  }
-
-  private static List<String> words(String name) {
-    return Arrays.asList(name.strip().toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+"));
   }
 
   private static String digits(String phone) {
