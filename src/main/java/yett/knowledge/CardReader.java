@@ -65,7 +65,8 @@ record CardReader(Fields fields, String id) {
             fields.text("how", ""),
             measures,
             outcomes,
-            several(measured || danger, outcomes)),
+            several(measured || danger, outcomes),
+            columns(measured, danger)),
         new Check.Evidence(likelihood(outcomes, otherwise), otherwise, reliability(), repeats(), 1),
         new Check.Work(
             role("who", Role.TECHNICIAN),
@@ -373,6 +374,45 @@ record CardReader(Fields fields, String id) {
           "Leave out \"several\".");
     }
     return several;
+  }
+
+  /** What two answers may be about. */
+  private Optional<Columns> columns(boolean measured, boolean danger) {
+    if (!fields.has("columns")) {
+      return Optional.empty();
+    }
+    Fields inner = fields.inner("columns");
+    List<String> names = inner.texts("of");
+    Optional<Columns.Reading> counts =
+        inner.has("counts")
+            ? Optional.of(
+                inner.oneOf("counts", "lower", List.of("lower", "higher")).equals("lower")
+                    ? Columns.Reading.LOWER
+                    : Columns.Reading.HIGHER)
+            : Optional.empty();
+    Optional<String> tells = Optional.of(inner.text("tells", "")).filter(t -> !t.isEmpty());
+    inner.finish();
+    if (danger || names.size() != 2 || names.get(0).equals(names.get(1))) {
+      fields.problem(
+          "columns",
+          "two-columns",
+          "columns have two different names, and no question about a danger has any",
+          "Write for example \"columns: {of: [opening, closing], counts: lower}\".");
+      return Optional.empty();
+    }
+    if (measured != counts.isPresent()) {
+      fields.problem(
+          "columns",
+          "two-columns",
+          measured
+              ? "it does not say which of two readings counts"
+              : "only of readings does the lower or higher count",
+          measured
+              ? "Add \"counts: lower\" or \"counts: higher\"."
+              : "Leave out \"counts\": of two looks, the answer further down the card counts.");
+      return Optional.empty();
+    }
+    return Optional.of(new Columns(names.get(0), names.get(1), counts, tells));
   }
 
   private Inspected inspected(List<Outcome> outcomes) {

@@ -35,6 +35,7 @@ public record Check(
    * @param outcomes from ordinary to most unusual; several causes combine by noisy-MAX in this
    *     order
    * @param several whether several of the outcomes after the first may be true at once
+   * @param columns what two answers may be about; empty if there is only one
    */
   public record Question(
       String name,
@@ -43,7 +44,8 @@ public record Check(
       String how,
       Optional<Measures> measures,
       List<Outcome> outcomes,
-      boolean several) {
+      boolean several,
+      Optional<Columns> columns) {
 
     /** A question with one answer. */
     public Question(
@@ -53,7 +55,7 @@ public record Check(
         String how,
         Optional<Measures> measures,
         List<Outcome> outcomes) {
-      this(name, ask, lay, how, measures, outcomes, false);
+      this(name, ask, lay, how, measures, outcomes, false, Optional.empty());
     }
 
     Question in(Units units) {
@@ -64,7 +66,8 @@ public record Check(
           units.in(how),
           measures.map(m -> m.in(units)),
           outcomes.stream().map(o -> o.in(units)).toList(),
-          several);
+          several,
+          columns);
     }
   }
 
@@ -192,6 +195,11 @@ public record Check(
   /** Whether several of the outcomes after the first may be true at once. */
   public boolean several() {
     return question.several;
+  }
+
+  /** What two answers may be about; empty if there is only one. */
+  public Optional<Columns> columns() {
+    return question.columns;
   }
 
   public Map<String, double[]> likelihood() {

@@ -186,10 +186,37 @@ final class CrossCheck {
                     "Let both repeat \"" + original.repeats().get().check() + "\".");
               }
             });
+    check.columns().ifPresent(columns -> checkColumns(kind, check, columns));
     checkAllowed(kind, check.id(), check.who(), check.needs());
     checkPossibleTogether(kind, check.id(), check.needs());
     checkCovers(kind, check.id(), check.needs());
     check.place().ifPresent(place -> checkPlace(kind, check, place));
+  }
+
+  /** Checks that the look which two columns answer has an outcome for each of them. */
+  private void checkColumns(String kind, Check check, Columns columns) {
+    columns
+        .tells()
+        .ifPresent(
+            tells -> {
+              known(kind, check.id(), "columns", List.of(tells), base.checks().keySet());
+              Check look = base.checks().get(tells);
+              boolean fits =
+                  look == null
+                      || !look.measured()
+                          && columns.names().stream().allMatch(name -> look.indexOf(name) > 0);
+              if (!fits) {
+                problem(
+                    kind,
+                    check.id(),
+                    "columns",
+                    "two-columns",
+                    "\"" + tells + "\" has no outcome for each of the columns",
+                    "Name a look with the outcomes "
+                        + String.join(" and ", columns.names())
+                        + ", or leave out \"tells\".");
+              }
+            });
   }
 
   /** Checks that a look needs no other set-ups than its place. */

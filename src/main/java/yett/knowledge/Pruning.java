@@ -91,6 +91,9 @@ final class Pruning {
       if (kind.equals("check") && repeats) {
         copy.remove("repeats");
       }
+      if (kind.equals("check") && copy.path("columns").path("tells").asString("").equals(id)) {
+        ((ObjectNode) copy.get("columns")).remove("tells");
+      }
     }
     return copy.equals(document.root()) ? document : document.with(copy);
   }

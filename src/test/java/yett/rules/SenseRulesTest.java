@@ -40,6 +40,7 @@ class SenseRulesTest extends ShownByExamples {
           "clutch-line",
           "connector-drop",
           "detector-sees",
+          "dc-in-run",
           "device-input",
           "direct-command",
           "end-gap",
@@ -64,6 +65,11 @@ class SenseRulesTest extends ShownByExamples {
         example(
             "which way a marker faces is asked once somebody has seen that there is one",
             new Fact.ComplaintsTaken()),
+        example("which input is on is asked once one is shown as on", new Fact.ComplaintsTaken()),
+        example(
+            "a fault that is shown is read before the power is cut",
+            new Fact.ComplaintsTaken(),
+            complained("fault-lamp")),
         example(
             "another transmitter is tried after a plain run",
             new Fact.Person(Role.TECHNICIAN),

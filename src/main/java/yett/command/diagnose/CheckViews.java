@@ -51,6 +51,15 @@ record CheckViews(RuleBase base, CautionViews cautions) {
     }
     step.expectation()
         .ifPresent(e -> rows.add(Block.row("Usual", UsualRangeWords.reasoned(check, e))));
+    check
+        .columns()
+        .filter(c -> check.measured())
+        .ifPresent(
+            c ->
+                rows.add(
+                    Block.row(
+                        "Type",
+                        "one reading, or both with a slash: " + Difference.names(c) + ".")));
     return rows;
   }
 

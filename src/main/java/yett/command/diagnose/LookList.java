@@ -1,10 +1,13 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.command.common.Words;
@@ -13,6 +16,7 @@ import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Check;
+import yett.knowledge.Columns;
 
 /**
  * Asks a round of looks: Enter says that all looks are ordinary, numbers say which are not. Enter
@@ -155,7 +159,7 @@ final class LookList {
     if (complete) {
       open.answered(looks);
       remarks.addAll(said.remarks(looks));
-      record(moment, round, said.answers());
+      record(moment, round, said);
     }
   }
 
@@ -178,13 +182,42 @@ final class LookList {
   }
 
   /** Stores one event for each look, all together. */
-  private void record(Moment moment, Step.LookRound round, Map<Integer, Optional<Answer>> said) {
+  private void record(Moment moment, Step.LookRound round, LooksSaid said) {
     List<Event> events = new ArrayList<>(remarks);
-    said.forEach(
-        (i, answer) ->
-            events.add(new Event.Answered(round.looks().get(i).card(), answer.orElseThrow())));
+    Map<String, Answer> answers = new LinkedHashMap<>();
+    said.answers()
+        .forEach((i, answer) -> answers.put(round.looks().get(i).card(), answer.orElseThrow()));
+    differences(moment, round, said)
+        .forEach(
+            told -> {
+              boolean taken =
+                  said.named().stream()
+                      .anyMatch(i -> round.looks().get(i).card().equals(told.check()));
+              if (!taken) {
+                answers.put(told.check(), told.answer());
+              }
+            });
+    answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
     sitting.show(views.taken(moment, sitting.moment(), round));
     new Disagreement(sitting).ask(moment);
+  }
+
+  /** What the columns that were told apart say together. */
+  private List<Event.Answered> differences(Moment moment, Step.LookRound round, LooksSaid said) {
+    Map<Columns, Set<String>> unusual = new LinkedHashMap<>();
+    for (int i = 0; i < round.looks().size(); i++) {
+      Set<String> columns = said.columns(i);
+      round
+          .looks()
+          .get(i)
+          .check()
+          .columns()
+          .ifPresent(c -> unusual.computeIfAbsent(c, x -> new LinkedHashSet<>()).addAll(columns));
+    }
+    Difference difference = new Difference(sitting.base(), moment);
+    return unusual.entrySet().stream()
+        .flatMap(e -> difference.by(e.getKey(), e.getValue()).stream())
+        .toList();
   }
 }

@@ -27,6 +27,9 @@ final class LooksSaid {
 
   private final List<String> strays = new ArrayList<>();
 
+  /** The columns, such as opening, in which looks are out of the ordinary, if that was said. */
+  private final Map<Integer, Set<String>> columns = new TreeMap<>();
+
   void add(RoundLine.Heard heard) {
     answers.putAll(heard.said());
     unread.removeAll(heard.said().keySet());
@@ -37,6 +40,8 @@ final class LooksSaid {
         .remarks()
         .forEach((i, text) -> words.merge(i, text, (a, b) -> a.equals(b) ? a : a + "; " + b));
     strays.addAll(heard.strays());
+    heard.said().keySet().forEach(columns::remove);
+    columns.putAll(heard.columns());
   }
 
   void put(int look, Answer answer) {
@@ -82,6 +87,12 @@ final class LooksSaid {
     answers.clear();
     words.clear();
     strays.clear();
+    columns.clear();
+  }
+
+  /** The columns of a look that are out of the ordinary; none if they were not told apart. */
+  Set<String> columns(int look) {
+    return columns.getOrDefault(look, Set.of());
   }
 
   /** The words, as remarks on their looks; those about none of the looks as notes. */

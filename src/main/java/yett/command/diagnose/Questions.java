@@ -63,6 +63,10 @@ public final class Questions {
     if (forces.take(check, line) || wishes.grant(line)) {
       return Optional.empty();
     }
+    Optional<TwoReadings> two = TwoReadings.of(check, line);
+    if (two.isPresent()) {
+      return Optional.of(columns(two.get()));
+    }
     Optional<WanderingReading> wandering = WanderingReading.of(check, line);
     if (wandering.isPresent()) {
       return new Wandering(sitting).take(check, wandering.get());
@@ -93,6 +97,15 @@ public final class Questions {
                     new UnitSlip(sitting)
                         .meant(check, a, sitting.moment().judgement().expectation(check.id())));
     return forces.forbids(check, meant) ? Optional.empty() : meant;
+  }
+
+  /** Keeps both readings, and what their difference says; returns the one that is judged. */
+  private Answer columns(TwoReadings two) {
+    Moment moment = sitting.moment();
+    List<String> unusual = two.unusual(moment.judgement().expectation(two.check().id()));
+    sitting.record(two.noted());
+    new Difference(sitting.base(), moment).by(two.columns(), unusual).ifPresent(sitting::record);
+    return two.judged();
   }
 
   /** Says why a line is no answer. A sentence says something all the same, so it is kept. */

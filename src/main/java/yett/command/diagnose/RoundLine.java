@@ -33,6 +33,9 @@ final class RoundLine {
   private Map<Integer, Optional<Answer>> part = Map.of();
   private Optional<Integer> look = Optional.empty();
 
+  /** The columns of looks that were named apart, such as opening: where they are unusual. */
+  private final Map<Integer, Set<String>> columns = new LinkedHashMap<>();
+
   /** The look that this part names last, and that of the part before: its words may go on. */
   private Optional<Integer> named = Optional.empty();
 
@@ -51,13 +54,16 @@ final class RoundLine {
    * @param unread positions of looks that the parts that could not be read named; nothing is taken
    *     for granted of them
    * @param strays words that belong to none of the looks
+   * @param columns of looks with two columns, those that are out of the ordinary, by position;
+   *     missing if the line did not tell them apart
    */
   record Heard(
       Map<Integer, Optional<Answer>> said,
       List<String> complaints,
       Map<Integer, String> remarks,
       Set<Integer> unread,
-      List<String> strays) {}
+      List<String> strays,
+      Map<Integer, Set<String>> columns) {}
 
   static Heard read(List<Check> looks, String line) {
     RoundLine reader = new RoundLine(looks);
@@ -65,16 +71,20 @@ final class RoundLine {
         line.toLowerCase(Locale.ROOT)
             .replace('\u2013', '-')
             .replace('\u2212', '-')
-            .replaceAll("([?-])\\s+(?=\\d)", "$1");
+            .replaceAll("([?-])\\s+(?=\\d)", "$1")
+            .replaceAll("(\\d)\\s+(?=[a-z]?/[a-z]?(?:\\s|$))", "$1");
     for (String part : text.split("[,;]")) {
-      reader.part(part.strip());
+      Optional<LookColumns.Only> only = LookColumns.only(looks, part.strip());
+      only.ifPresent(o -> reader.columns.put(o.look(), Set.of(o.column())));
+      reader.part(only.map(LookColumns.Only::rest).orElse(part.strip()));
     }
     return new Heard(
         reader.said,
         List.copyOf(reader.complaints),
         reader.remarks,
         reader.unread,
-        List.copyOf(reader.strays));
+        List.copyOf(reader.strays),
+        reader.columns);
   }
 
   /** Reads one part of the line; it counts whole or not at all. */
@@ -88,6 +98,11 @@ final class RoundLine {
     List<String> words = new ArrayList<>();
     Optional<String> wrong = Optional.empty();
     for (String word : text.split("\\s+")) {
+      Optional<LookColumns> apart = LookColumns.both(looks, word);
+      if (apart.isPresent()) {
+        wrong = wrong.or(() -> words(words)).or(() -> apart(apart.get()));
+        continue;
+      }
       Matcher number = NUMBER.matcher(word);
       if (number.matches()
           && LookTicks.areAnswers(looks, Integer.parseInt(number.group(2)), number.group(4))) {
@@ -107,6 +122,19 @@ final class RoundLine {
       unread.addAll(part.keySet());
     }
     earlier = wrong.isEmpty() && part.size() == 1 ? named : Optional.empty();
+  }
+
+  /** Takes an answer for each column; both are kept if they differ in kind. */
+  private Optional<String> apart(LookColumns said) {
+    if (said.complaint().isPresent()) {
+      return said.complaint();
+    }
+    look = Optional.empty();
+    named = Optional.of(said.look());
+    part.put(said.look(), said.answer());
+    columns.put(said.look(), said.unusual());
+    said.remark().ifPresent(r -> remarks.put(said.look(), r));
+    return Optional.empty();
   }
 
   private Optional<String> number(Matcher number) {

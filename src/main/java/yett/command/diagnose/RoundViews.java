@@ -61,6 +61,8 @@ class RoundViews {
                 round.looks().stream().anyMatch(l -> l.check().several())
                     ? "3, 3b, 3bc, 3 words: differs. ?3: cannot tell. -3: unseen. how 3. one: singly."
                     : "3, 3b, 3 words: differs. ?3: cannot tell. -3: not seen. how 3. one: singly.")));
+    LookColumns.help(round.looks().stream().map(Step.Ask::check).toList())
+        .ifPresent(help -> blocks.add(Block.paragraph(Text.dim(help))));
     return blocks;
   }
 
