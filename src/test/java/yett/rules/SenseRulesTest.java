@@ -34,6 +34,7 @@ class SenseRulesTest extends ShownByExamples {
       Set.of(
           "battery-fall",
           "battery-running-voltage",
+          "beam-supply-in-run",
           "block-running-difference",
           "board-warmed",
           "charging-current",
@@ -66,6 +67,9 @@ class SenseRulesTest extends ShownByExamples {
             "which way a marker faces is asked once somebody has seen that there is one",
             new Fact.ComplaintsTaken()),
         example("which input is on is asked once one is shown as on", new Fact.ComplaintsTaken()),
+        example(
+            "the supply of a beam in a run is measured once the beam drops out in one",
+            new Fact.ComplaintsTaken()),
         example(
             "a fault that is shown is read before the power is cut",
             new Fact.ComplaintsTaken(),
