@@ -162,7 +162,13 @@ final class Listening {
         .limit(MOST)
         .map(this::clear)
         .forEach(findings::add);
-    return new Heard(sorted(dangers).limit(MOST).toList(), findings);
+    long clauses =
+        firsts.stream()
+            .map(f -> f.thing().kind() + f.thing().card())
+            .distinct()
+            .limit(MOST)
+            .count();
+    return new Heard(sorted(dangers).limit(MOST).toList(), findings, (int) clauses);
   }
 
   private static Stream<Found> sorted(Map<Thing, Double> fits) {

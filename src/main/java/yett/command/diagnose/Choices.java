@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import yett.command.common.CannotTellWords;
 import yett.command.common.ListChoice;
 import yett.command.common.NoneWords;
@@ -70,22 +72,31 @@ record Choices(Sitting sitting) {
   /**
    * The same where several of the things may be meant.
    *
-   * @param clear whether one thing alone is so clear that Enter may take it
+   * @param clear those that are so clear that Enter may take them; may be empty
    */
-  <T> List<T> several(List<T> things, Function<T, String> words, boolean clear) {
+  <T> List<T> several(List<T> things, Function<T, String> words, List<T> clear) {
     if (things.size() == 1) {
-      return isRight(words.apply(things.get(0)), clear) ? things : List.of();
+      return isRight(words.apply(things.get(0)), !clear.isEmpty()) ? things : List.of();
     }
     List<String> texts = things.stream().map(words).toList();
+    String taken =
+        IntStream.range(0, things.size())
+            .filter(i -> clear.contains(things.get(i)))
+            .mapToObj(i -> Integer.toString(i + 1))
+            .collect(Collectors.joining(", "));
+    String enter = taken.isEmpty() ? "Enter for none" : "Enter for " + taken + "; 0 for none";
     sitting.show(Block.heading("Which do you mean?"), Block.numbered(texts));
     return sitting.until(
-        "Numbers, or Enter for none",
+        "Numbers, or " + enter,
         line -> {
+          if (line.isEmpty() && !clear.isEmpty()) {
+            return Prompt.Reading.of(clear);
+          }
           ListChoice.Several picked = ListChoice.several(isNone(line) ? "" : line, texts, texts);
           return picked.unclear().isEmpty()
               ? Prompt.Reading.of(picked.positions().stream().map(things::get).toList())
               : Prompt.Reading.again(
-                  "Type numbers from 1 to " + things.size() + ", or just press Enter.");
+                  "Type numbers from 1 to " + things.size() + ", or " + enter + ".");
         });
   }
 }

@@ -182,9 +182,7 @@ public final class Volunteered {
     }
     boolean sure = named.isPresent() && !single;
     List<Thing> meant =
-        sure
-            ? others
-            : new Choices(sitting).several(others, takenUp::words, isClear(others.get(0), heard));
+        sure ? others : new Choices(sitting).several(others, takenUp::words, clear(others, heard));
     takenUp.take(meant);
     boolean report = sitting.moment().state().told().histories().isEmpty();
     if (!meant.isEmpty() && (report && !sure || others.size() > 1) && !single && !isCall()) {
@@ -211,8 +209,10 @@ public final class Volunteered {
     dangers.askAnewOf(complaints);
   }
 
-  private static boolean isClear(Thing thing, Heard heard) {
-    return heard.findings().stream().anyMatch(f -> f.thing().equals(thing) && f.weight() >= CLEAR);
+  /** What Enter may take: all that the words plainly mean; none if anything of it is doubtful. */
+  private static List<Thing> clear(List<Thing> offered, Heard heard) {
+    List<Thing> clear = heard.clear(CLEAR);
+    return offered.stream().filter(clear::contains).toList();
   }
 
   /** Hears dangers in words stored in any case; true if there is one, or the list comes again. */
