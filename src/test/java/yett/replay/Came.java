@@ -89,6 +89,10 @@ record Came(
     return among(recorded.truth().orElse(List.of()), 1);
   }
 
+  boolean comesFirst(String cause) {
+    return among(Set.of(cause), 1);
+  }
+
   private boolean among(Collection<String> causes, int few) {
     return replayed.ranking().stream().limit(few).anyMatch(r -> causes.contains(r.cause()));
   }

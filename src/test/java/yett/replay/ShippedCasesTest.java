@@ -149,10 +149,17 @@ class ShippedCasesTest {
     assertThat(recorded).filteredOn(c -> CaseKind.of(c, base).contains(kind)).hasSizeGreaterThan(7);
   }
 
-  /** In a case that is replayed, or else it is what is wrong in one that is not. */
+  /**
+   * In a case that is replayed, or else it is what is wrong in one that is not. What no card
+   * describes comes first in a blind case, because the makers' own are made of cards.
+   */
   @Test
   void every_cause_comes_first_in_some_case() {
-    assertThat(Coverage.of(base, cases).causes()).allMatch(untried::contains);
+    Set<String> elsewhere = new HashSet<>(untried);
+    if (blindTried.stream().anyMatch(c -> c.comesFirst(Cause.NOT_IN_RULE_BASE))) {
+      elsewhere.add(Cause.NOT_IN_RULE_BASE);
+    }
+    assertThat(Coverage.of(base, cases).causes()).allMatch(elsewhere::contains);
   }
 
   /** Whole if all cases were replayed, and else as far as some of them can tell. */

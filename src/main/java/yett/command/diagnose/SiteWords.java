@@ -16,6 +16,9 @@ final class SiteWords {
   private static final Set<String> SMALL =
       Set.of("a", "an", "the", "of", "at", "is", "it", "its", "by", "with", "has", "in", "on");
 
+  /** An age, as in "4 years old batteries". */
+  private static final Pattern OLD = Pattern.compile("(?i)(\\d+)[ -]?(?:years?|yrs?)[ -]old\\s*");
+
   private static final Pattern BEAMS =
       Pattern.compile(
           "(?i)\\b(?:photo[- ]?(?:eye|cell|beam)s?|electric eyes?|(?:light|safety) beams?)\\b");
@@ -46,7 +49,8 @@ final class SiteWords {
   /** A line with the trade's other names for some details replaced by those of the cards. */
   static String plain(String line) {
     String plain = BEAMS.matcher(TRACK.matcher(line).replaceAll("track")).replaceAll("beams");
-    return BATTERIES.matcher(plain).replaceAll("batteries");
+    String joined = BATTERIES.matcher(plain).replaceAll("batteries");
+    return OLD.matcher(joined).replaceAll("$1 years ");
   }
 
   /** The same words with numbers as the answers of cards write them. */

@@ -68,6 +68,9 @@ class SiteLineTest {
           has a keypad          | keypad             | fitted
           there is a timer      | timer              | fitted
           loops yes             | loops              | fitted
+          4 years old batteries | battery-age        | 4 years
+          4-year-old batteries  | battery-age        | 4 years
+          batteries 4 years old | battery-age        | 4 years
           """)
   void a_part_names_its_line(String part, String question, String answer) {
     assertThat(said(part)).isEqualTo(Map.of(question, answer));
