@@ -111,6 +111,20 @@ class CallEndTest extends CallersCase {
         .doesNotContain("Question 6");
   }
 
+  /** It is no answer to how urgent it is, which has not been asked yet. */
+  @ParameterizedTest
+  @ValueSource(strings = {"dunno", "I don't know", "d"})
+  void who_cannot_confirm_what_was_read_back_is_still_asked_how_urgent_it_is(String line) {
+    typed.type("it is dead, the switch in the fuse box is down", "0", "0", "1", line);
+    assertThat(typed.screen()).contains("Was this said as well?");
+    assertThat(typed.stored())
+        .noneMatch(Event.Noted.class::isInstance)
+        .noneMatch(Event.Pressed.class::isInstance);
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.AskPressing.class);
+    }
+  }
+
   /** Nothing on the list fits, or nobody knows: nothing is made up, and the sheet says so. */
   @ParameterizedTest
   @ValueSource(strings = {"d", "I don't know"})
