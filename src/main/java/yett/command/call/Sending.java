@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import yett.command.common.NoName;
 import yett.command.diagnose.Sitting;
 import yett.interview.CallLog;
 import yett.interview.Event;
@@ -43,13 +44,23 @@ public final class Sending {
     if (emergency) {
       askHelp();
     }
-    String who = told("Who goes, and by when? Such as: Tom, 14:30; or Enter");
+    String who = whoGoes();
     Optional<Due.When> due = due(who);
     sitting.record(sent(level, who, due));
     if (due.isEmpty() && !who.isEmpty()) {
       due = askWhen(level, who);
     }
     due.ifPresent(when -> promise(level, when));
+  }
+
+  private String whoGoes() {
+    while (true) {
+      String who = told("Who goes, and by when? Such as: Tom, 14:30; or Enter");
+      if (!NoName.isIn(who)) {
+        return who;
+      }
+      sitting.say("That is no name. Type who goes; press Enter if it is not known yet.");
+    }
   }
 
   private void askHelp() {

@@ -101,6 +101,10 @@ public record PeopleCommands(Desk desk, Console console, StandardStreams output)
 
   private static String text(String option, String typed, String usual) {
     String text = Objects.requireNonNullElse(typed, usual).strip();
+    if (!option.equals("phone") && typed != null && NoName.isIn(text)) {
+      throw new UsageException(
+          "\"" + text + "\" is no name; leave the option out, or type \"\" to empty it.");
+    }
     if (text.length() > LONGEST) {
       throw new UsageException(
           "The " + option + " is too long: at most " + LONGEST + " letters, please.");

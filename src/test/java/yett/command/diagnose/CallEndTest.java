@@ -2,7 +2,6 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,7 +13,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import yett.casebook.Person;
 import yett.desk.OpenCase;
 import yett.dispatch.DispatchSheet;
-import yett.dispatch.Dispatcher;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Step;
@@ -376,12 +374,6 @@ class CallEndTest extends CallersCase {
         .contains("Was this said as well", "The remote controls.", "Question ")
         .doesNotContain(
             "Read out: Which one is it that fails", "Read out: How have you tried to open it");
-  }
-
-  private DispatchSheet sheet() {
-    try (OpenCase open = typed.open()) {
-      return new Dispatcher(Shipped.QUICK, ZoneOffset.UTC).sheet(open.moment(), "1", "Fish dock");
-    }
   }
 
   @Test
