@@ -37,7 +37,8 @@ final class Bystanders {
       "(?:(?:right |just )?(?:beside|next to|by|near|at|against|on|to|in front of|outside|behind"
           + "|close to|along|opposite) (?:the |our |my |a )?(?:gate|gatepost|fence|post|pillar|wall"
           + "|hedge|house|door|drive|road|pavement|phone|side|it|me|us|something|somebody)"
-          + "|here|there|home|back|with me|with us|around|outside|nearby)";
+          + "|(?:not )?(?:here|there|home|at home|in|back|around)|with me|with us|outside|nearby"
+          + "|out|away|at work|at school|asleep|in bed|shopping|on holiday)";
 
   /** Only of things: somebody who lies there may be hurt. */
   private static final String STANDS = "(?: (?:standing|waiting|stands|waits))?";

@@ -22,7 +22,10 @@ public final class Hearing {
   /** How well a danger fits at least that is told in plain words. */
   private static final double PLAIN = 0.6;
 
-  /** What who or what is there may add to a danger. */
+  /** A danger that fits this much as well without who or what is there is told by what happens. */
+  private static final double MOSTLY = 0.65;
+
+  /** What who or what is there may add to another one. */
   private static final double THERE = 0.1;
 
   /** Below this, no danger is asked about anyway. */
@@ -151,14 +154,14 @@ public final class Hearing {
   private void withoutBystanders(String clause, Map<Thing, Double> fits) {
     String bare = Bystanders.without(clause);
     if (Bystanders.areAllItSays(clause)) {
-      fits.keySet().removeIf(t -> t.kind() == Thing.Kind.DANGER);
+      fits.keySet().removeIf(t -> t.kind() == Thing.Kind.DANGER || t.kind() == Thing.Kind.PRESSING);
     } else if (!bare.equals(clause) && fits.entrySet().stream().anyMatch(this::isDanger)) {
       Map<Thing, Double> happens = byWordsAndMeaning(bare);
       fits.replaceAll(
-          (thing, fit) ->
-              thing.kind() == Thing.Kind.DANGER
-                  ? Math.min(fit, happens.getOrDefault(thing, 0.0) + THERE)
-                  : fit);
+          (thing, fit) -> {
+            double told = happens.getOrDefault(thing, 0.0);
+            return thing.kind() == Thing.Kind.DANGER && told < MOSTLY * fit ? told + THERE : fit;
+          });
     }
   }
 

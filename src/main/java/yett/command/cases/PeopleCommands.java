@@ -11,6 +11,7 @@ import yett.casebook.CaseId;
 import yett.casebook.Person;
 import yett.casebook.Person.Part;
 import yett.command.common.Completions;
+import yett.command.common.NoName;
 import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;

@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 public final class NoName {
   private static final Pattern NONE =
       Pattern.compile(
-          "(?i)(?:nobody|no[ -]?one|none|nothing|no|yes|nil|n/?a|tbd|tba|unknown|not known|anybody"
-              + "|anyone|somebody|someone|me neither|who|what|[^\\p{L}\\p{N}]+)[?!.]*"
+          "(?i)(?:nobody|no[ -]?one|none|nothing|nil|n/?a|tbd|tba|unknown|not known|anybody"
+              + "|anyone|somebody|someone|[^\\p{L}\\p{N}]+)[?!.]*"
               + "(?:$|[,;].*|\\s+(?:yet|free|there|available|goes|can go|at the moment|for now)\\b.*)");
 
   private NoName() {}

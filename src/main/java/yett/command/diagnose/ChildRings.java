@@ -53,6 +53,11 @@ public final class ChildRings {
   }
 
   private boolean isChild() {
+    return isOn(sitting);
+  }
+
+  /** Whether a child is on the telephone, and no grown-up. */
+  static boolean isOn(Sitting sitting) {
     return sitting.moment().state().role() == Role.CALLER
         && CallLog.of(sitting.moment().entries()).isChild();
   }

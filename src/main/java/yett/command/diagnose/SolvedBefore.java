@@ -48,14 +48,18 @@ public record SolvedBefore(OpenCase open) {
         Block.heading("The same fault again"),
         Block.paragraph("Earlier: " + before.get().words() + "."),
         Block.paragraph(
-            "It came back within " + SOON.toDays() + " days, so it is not solved, even if the gate"
+            "It came back within "
+                + SOON.toDays()
+                + " days, so it is not solved, even if the gate"
                 + " runs now. Somebody should find out why. Read out: we would like to send"
                 + " somebody to look for the reason."));
     boolean send = sitting.yes("Send somebody? yes; no if they want nobody");
     sitting.record(
         send
-            ? new Event.GaveUp("it works again, but the same fault was there before: " + before.get().words())
-            : new Event.Noted("They want nobody, though it was the same before: " + before.get().words()));
+            ? new Event.GaveUp(
+                "it works again, but the same fault was there before: " + before.get().words())
+            : new Event.Noted(
+                "They want nobody, though it was the same before: " + before.get().words()));
     return send;
   }
 
@@ -66,11 +70,14 @@ public record SolvedBefore(OpenCase open) {
             c -> {
               var entries = open.entriesOf(c.id());
               CaseState state = CaseState.of(entries);
-              String how =
-                  CallLog.of(entries).last(Tending.WORKS_AGAIN).map(t -> ": " + t.words()).orElse("");
               String ended = state.closed().map(Ending::words).orElse("");
+              String how =
+                  CallLog.of(entries)
+                      .last(Tending.WORKS_AGAIN)
+                      .map(t -> t.words().startsWith(ended) ? t.words() : ended + ": " + t.words())
+                      .orElse(ended);
               return new Earlier(
-                  state, "case " + c.id() + ", " + CallWords.when(c.lastEvent()) + ", " + ended + how);
+                  state, "case " + c.id() + ", " + CallWords.when(c.lastEvent()) + ", " + how);
             })
         .filter(e -> e.state().role() == Role.CALLER)
         .filter(e -> e.state().closed().filter(WELL::contains).isPresent())

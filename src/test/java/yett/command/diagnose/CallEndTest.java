@@ -51,6 +51,66 @@ class CallEndTest extends CallersCase {
     assertThat(typed.screen()).contains("do not put it right a second time");
   }
 
+  /** A fault that came back was not solved, whoever put the breaker on. */
+  @Test
+  void the_same_fault_again_is_not_solved() {
+    worksAgain("it is dead", "the breaker was off");
+    typed.another();
+    worksAgain("it is dead", "the breaker was off again", "yes", "send", "Tom, in an hour");
+    assertThat(typed.screen())
+        .contains("The same fault again", "works again: the breaker was off", "Send somebody");
+    assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
+    assertThat(sheet().call().because().orElse("")).contains("the same fault was there before");
+  }
+
+  @Test
+  void another_fault_is_solved_for_all_that() {
+    worksAgain("it is dead", "the breaker was off");
+    typed.another();
+    worksAgain("it stops halfway", "a stone lay in the track", "close");
+    assertThat(typed.screen()).doesNotContain("The same fault again");
+    assertThat(typed.stored()).contains(new Event.Closed(Ending.WORKS_AGAIN));
+  }
+
+  private void worksAgain(String words, String why, String... after) {
+    List<String> lines = List.of(words, "0", "Ina Teal, 555 0107", "1", "0", "0", "works again");
+    boolean again = after.length > 1;
+    typed.type(
+        Stream.of(
+                lines.stream(),
+                again ? Stream.of("yes") : Stream.of("yes", why, "close"),
+                Stream.of(after))
+            .flatMap(s -> s)
+            .toArray(String[]::new));
+  }
+
+  /** The line is asked for once more, and what was typed is kept for nobody's name. */
+  @ParameterizedTest
+  @ValueSource(strings = {"nobody", "none", "?", "no one, 14:30", "-", "nobody yet"})
+  void nobody_is_no_name(String line) {
+    typed.type(
+        "it is dead",
+        "0",
+        line,
+        "",
+        "1",
+        "d",
+        "d",
+        "d",
+        "d",
+        "d",
+        "d",
+        "send",
+        line,
+        "Tom, 14:30",
+        "none");
+    assertThat(typed.screen()).contains("That is not a name", "That is no name. Type who goes");
+    assertThat(typed.casebook().people(typed.id())).isEmpty();
+    assertThat(typed.stored().toString())
+        .contains("Tom, 14:30")
+        .doesNotContain("SENT, words=next working day, " + line);
+  }
+
   @Test
   void a_complaint_by_its_very_name_is_taken_at_once() {
     typed.type("it is dead", "0", "0", "It starts, then it just stops", "0");

@@ -53,7 +53,9 @@ class ChildOnTheLineTest extends CallersCase {
   @Test
   void a_child_gets_no_step_at_the_gate() {
     typed.type("it is dead, mum is out", "no", "0", "Pim, 555 0107", "1", "0", "0");
-    assertThat(typed.screen()).contains("Please fetch a grown-up and let them talk to me");
+    assertThat(typed.screen())
+        .contains("Please fetch a grown-up and let them talk to me", "go nowhere to look")
+        .doesNotContain("That may mean danger", "Look from two metres away");
     try (OpenCase open = typed.open()) {
       Set<String> closed = open.moment().judgement().unavailable();
       assertThat(Shipped.BASE.repairs().values())
