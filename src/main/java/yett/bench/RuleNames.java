@@ -87,7 +87,7 @@ final class RuleNames {
             "\\bnew Forbidden\\(\\s*(\"[^\"]*\")",
             base.setUps().keySet(),
             "\\bnew Withheld\\(\\s*(\"[^\"]*\")",
-            Stop.DEEDS,
+            Stop.WITHHELD,
             "\\bnew Unavailable\\(\\s*(\"[^\"]*\")",
             work(),
             "\\bnew FollowUp\\(\\s*(\"[^\"]*\")",

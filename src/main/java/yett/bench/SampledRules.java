@@ -94,7 +94,7 @@ public final class SampledRules {
   private Set<Fact> gate() {
     Set<Fact> facts = new HashSet<>();
     Role role = Role.values()[random.nextInt(Role.values().length)];
-    facts.add(new Fact.Person(role));
+    facts.add(new Fact.Person(role, role == Role.CALLER && random.nextInt(8) == 0));
     facts.add(new Fact.ComplaintsTaken());
     for (SiteQuestion question : base.siteQuestions().values()) {
       facts.add(answered(question));

@@ -145,6 +145,20 @@ public final class OpenCase implements AutoCloseable {
             .toList();
   }
 
+  /** The other cases at this gate, the newest first; none while the server is away. */
+  public List<CaseSummary> othersAtGate() {
+    try {
+      return casebook.casesAt(gate).stream().filter(c -> !c.id().equals(id)).toList();
+    } catch (CasebookException e) {
+      return List.of();
+    }
+  }
+
+  /** The events of another case. */
+  public List<Entry> entriesOf(CaseId other) {
+    return entries(casebook.events(other));
+  }
+
   /** Stores who called. */
   public void keepCaller(Person person) {
     casebook.savePerson(id, person);

@@ -58,6 +58,10 @@ public final class Dispatcher {
   private static final String UNSEEN =
       "Nobody runs the gate or goes near it until somebody has come and looked at it.";
 
+  private static final String CHILD =
+      "Fetch a grown-up to the telephone. Until then stay away from the gate: do not touch it, press"
+          + " nothing for it, and keep other children away from it.";
+
   /** Said of a danger that a caller cannot end. */
   private static final String OVER =
       " (the caller says that it is over; somebody at the gate has to confirm it)";
@@ -416,9 +420,16 @@ public final class Dispatcher {
     CaseState state = moment.state();
     Set<String> withheld = moment.judgement().withheld();
     List<String> lines = new ArrayList<>();
+    boolean child = CallLog.of(moment.entries()).isChild();
+    if (child) {
+      lines.add(CHILD);
+    }
     lines.addAll(Stop.now(stops.stream().map(base.stops()::get).toList(), Role.CALLER, withheld));
     if (!open.isEmpty()) {
       lines.add(UNSEEN);
+    }
+    if (child) {
+      return lines; // the rest is work for a grown-up
     }
     pressing(state).forEach(p -> lines.addAll(p.untilThen()));
     List<String> complaints =

@@ -61,6 +61,11 @@ public record CallLog(List<Entry> tended) {
     return last(Tending.SENT, Tending.ON_THE_WAY, Tending.AT_THE_GATE);
   }
 
+  /** Whether a child is on the telephone, and no grown-up has come to it since. */
+  public boolean isChild() {
+    return last(Tending.CHILD, Tending.GROWN_UP).filter(t -> t.what() == Tending.CHILD).isPresent();
+  }
+
   /** The agreed time of the call back, as last recorded. */
   public Optional<Event.Tended> callBack() {
     return last(Tending.CALL_BACK);

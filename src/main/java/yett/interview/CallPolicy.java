@@ -14,6 +14,7 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
+import yett.knowledge.Telephone;
 import yett.rules.Conclusion;
 
 /**
@@ -56,6 +57,12 @@ record CallPolicy(Present present, SiteFacts sites) {
   /** Least chance of success for which a free repair is tried before somebody is sent. */
   private static final double WORTH_A_TRY = 0.15;
 
+  /** Chance of a gate that works as usual now, from which that is asked before somebody is sent. */
+  private static final double WELL_MAY_BE = 0.3;
+
+  /** Chance from which what was seen out of place is put back before anything else is asked. */
+  private static final double PUT_BACK = 0.2;
+
   /**
    * An outcome speaks for a cause if it is at least this many times as likely with the cause as
    * without.
@@ -71,6 +78,46 @@ record CallPolicy(Present present, SiteFacts sites) {
         .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.LAST_TRY)));
   }
 
+  /** The look for which a repair waits that the caller may well cure it with. */
+  Optional<Step> lookBeforeTry(BestWork work, SetUpSteps steps) {
+    if (!present.isCall()) {
+      return Optional.empty();
+    }
+    Set<String> open = work.checks(false);
+    return present.base.repairs().values().stream()
+        .filter(r -> r.who() == present.role() && r.price() == 0)
+        .filter(r -> present.chance(r) >= WORTH_A_TRY)
+        .flatMap(r -> r.measureFirst().stream())
+        .filter(open::contains)
+        .findFirst()
+        .map(present.base.checks()::get)
+        .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+  }
+
+  /**
+   * Before somebody is sent: whether it works as usual now, if it well may, since what comes and
+   * goes is often gone.
+   */
+  Optional<Step> lastQuestion(BestWork work, SetUpSteps steps) {
+    Check now = present.base.checks().get(Telephone.WORKS_AGAIN);
+    boolean open = present.isCall() && now != null && work.checks(false).contains(now.id());
+    return open && chance(now, 0) >= WELL_MAY_BE
+        ? Optional.of(steps.ask(now, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)))
+        : Optional.empty();
+  }
+
+  /** The chance of an outcome, whatever the cause. */
+  private double chance(Check check, int outcome) {
+    double[] now = present.remaining();
+    double others = 1;
+    for (int i = 0; i < now.length; i++) {
+      if (check.likelihood().containsKey(present.belief().model().causes().get(i))) {
+        others -= now[i];
+      }
+    }
+    return chance(check, outcome, cause -> 1) + Math.max(0, others) * check.otherwise()[outcome];
+  }
+
   /**
    * The repair that puts right what was seen out of place, at once: the try tells more than further
    * questions.
@@ -79,7 +126,7 @@ record CallPolicy(Present present, SiteFacts sites) {
     if (present.state.work().intent().isPresent()) {
       return Optional.empty();
     }
-    return free(work, r -> isSpokenFor(r) && present.chance(r) >= AS_GOOD_AS_FOUND)
+    return free(work, r -> isSpokenFor(r) && present.chance(r) >= PUT_BACK)
         .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
   }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.rules.Fact;
 
@@ -26,7 +27,9 @@ final class CaseFacts {
   /** The facts of the case as it stands now. */
   Set<Fact> of(CaseState state, List<Entry> entries) {
     Set<Fact> facts = new HashSet<>(sites.facts(state.told().site()));
-    facts.add(new Fact.Person(state.role()));
+    facts.add(
+        new Fact.Person(
+            state.role(), state.role() == Role.CALLER && CallLog.of(entries).isChild()));
     if (remembers(state)) {
       Trends trends = new Trends(base, state, entries);
       facts.addAll(baselines(state, trends, Long.MAX_VALUE));

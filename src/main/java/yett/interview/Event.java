@@ -448,6 +448,10 @@ public sealed interface Event {
     /** The note for an urgency that nobody could tell. */
     public static final String URGENCY_UNTOLD = "Nobody could say how urgent it is.";
 
+    /** The note that a child rings. */
+    public static final String CHILD =
+        "A child rang, and no grown-up was on the line: it was told to fetch one and to stay away.";
+
     /** The beginning of a note on a gate that is forced; the caller's words follow. */
     public static final String FORCED = "Forced by hand or by a vehicle, or about to be: ";
 

@@ -167,10 +167,12 @@ final class NextStep {
           .or(() -> calls.lookFirst(work, steps))
           .or(() -> calls.putRight(work, steps))
           .or(() -> calls.helpFirst(work, steps))
+          .or(() -> calls.lookBeforeTry(work, steps))
           .or(() -> work.best(false))
           .or(() -> present.isCall() ? Optional.empty() : followUps.putOffBeforeRun())
           .or(() -> present.isCall() ? calls.shortenVisit(work) : narrowed(work))
           .or(() -> calls.lastTry(work, steps))
+          .or(() -> calls.lastQuestion(work, steps))
           .orElseGet(this::nothingLeft);
     }
 

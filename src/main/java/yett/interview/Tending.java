@@ -7,6 +7,9 @@ package yett.interview;
 public enum Tending {
   /** The place of the gate, as the caller told it. */
   WHERE("it is at"),
+  /** A child is on the telephone, and no grown-up. */
+  CHILD("a child is on the telephone, and no grown-up"),
+  GROWN_UP("a grown-up is on the telephone"),
   WORKS_AGAIN("it works again"),
   /** Somebody was sent; {@code due} says by when they should be there. */
   SENT("sent"),

@@ -2,10 +2,12 @@ package yett.knowledge;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A danger to people that comes before all other work; rules raise and lift it.
@@ -32,12 +34,33 @@ public record Stop(
 
   /**
    * The deeds that another danger may rule out: moving, unlocking or releasing the leaf by hand, to
-   * free somebody whom it caught or for any other reason; staying at the gate; switching it off, or
-   * giving it its power back; closing the road to it; going on to look for the fault with the
-   * caller; calling for help.
+   * free somebody whom it caught or for any other reason; staying at the gate; pressing or
+   * switching something where it is safe to go; switching it off, or giving it its power back;
+   * closing the road to it; going on to look for the fault with the caller; calling for help.
    */
   public static final List<String> DEEDS =
-      List.of("free-by-hand", "by-hand", "stay", "switch", POWER, "close-road", "look-on", "call");
+      List.of(
+          "free-by-hand",
+          "by-hand",
+          "stay",
+          "press",
+          "switch",
+          POWER,
+          "close-road",
+          "look-on",
+          "call");
+
+  /**
+   * What rules withhold from a caller who is to do nothing at the gate: all of {@link #HANDS_ON}.
+   */
+  public static final String HANDS = "hands";
+
+  /** All that rules may withhold. */
+  public static final List<String> WITHHELD =
+      Stream.concat(DEEDS.stream(), Stream.of(HANDS)).toList();
+
+  private static final Set<String> HANDS_ON =
+      Set.of("free-by-hand", "by-hand", "stay", "press", "switch", POWER, "close-road", "look-on");
 
   /**
    * One thing to do at once.
@@ -89,7 +112,11 @@ public record Stop(
   }
 
   private List<Line> said(Role role, Set<String> withheld) {
-    return lines(role).stream().filter(l -> l.deed().filter(withheld::contains).isEmpty()).toList();
+    Set<String> not = new HashSet<>(withheld);
+    if (role == Role.CALLER && withheld.contains(HANDS)) {
+      not.addAll(HANDS_ON);
+    }
+    return lines(role).stream().filter(l -> l.deed().filter(not::contains).isEmpty()).toList();
   }
 
   private List<Line> lines(Role role) {

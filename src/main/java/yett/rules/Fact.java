@@ -41,8 +41,16 @@ public sealed interface Fact {
    */
   record Trend(String check, double slope, double low, double high, String how) implements Fact {}
 
-  /** Who answers. */
-  record Person(Role role) implements Fact {}
+  /**
+   * Who answers.
+   *
+   * @param child whether a child is on the telephone, and no grown-up
+   */
+  record Person(Role role, boolean child) implements Fact {
+    public Person(Role role) {
+      this(role, false);
+    }
+  }
 
   /** The complaints have been taken: those not made now count as not made. */
   record ComplaintsTaken() implements Fact {}

@@ -22,6 +22,15 @@ public final class Hearing {
   /** How well a danger fits at least that is told in plain words. */
   private static final double PLAIN = 0.6;
 
+  /** A danger that fits this much as well without who or what is there is told by what happens. */
+  private static final double MOSTLY = 0.65;
+
+  /** What who or what is there may add to another one. */
+  private static final double THERE = 0.1;
+
+  /** Below this, no danger is asked about anyway. */
+  private static final double LOW = 0.2;
+
   private final RuleBase base;
   private final Map<String, Thing> byKey = new HashMap<>();
   private final Phrases phrases;
@@ -131,6 +140,7 @@ public final class Hearing {
   Map<Thing, Double> fits(String clause) {
     Map<Thing, Double> fits = byWordsAndMeaning(clause);
     double most = fits.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    withoutBystanders(clause, fits);
     if (Tripped.again(clause)) {
       fits.remove(DangerSayings.AS_USUAL);
     }
@@ -138,6 +148,25 @@ public final class Hearing {
         .filter(d -> byKey.containsKey(d.key()))
         .forEach(d -> fits.put(d, Math.max(PLAIN, most)));
     return fits;
+  }
+
+  /** A danger that is told only by who or what is there is none. */
+  private void withoutBystanders(String clause, Map<Thing, Double> fits) {
+    String bare = Bystanders.without(clause);
+    if (Bystanders.areAllItSays(clause)) {
+      fits.keySet().removeIf(t -> t.kind() == Thing.Kind.DANGER || t.kind() == Thing.Kind.PRESSING);
+    } else if (!bare.equals(clause) && fits.entrySet().stream().anyMatch(this::isDanger)) {
+      Map<Thing, Double> happens = byWordsAndMeaning(bare);
+      fits.replaceAll(
+          (thing, fit) -> {
+            double told = happens.getOrDefault(thing, 0.0);
+            return thing.kind() == Thing.Kind.DANGER && told < MOSTLY * fit ? told + THERE : fit;
+          });
+    }
+  }
+
+  private boolean isDanger(Map.Entry<Thing, Double> fit) {
+    return fit.getKey().kind() == Thing.Kind.DANGER && fit.getValue() >= LOW;
   }
 
   private Map<Thing, Double> byWordsAndMeaning(String clause) {

@@ -105,6 +105,25 @@ class CallPolicyTest {
     }
   }
 
+  /** A switch that was found to hold the gate is let go before anything else is asked. */
+  @ParameterizedTest
+  @ValueSource(strings = {"stays-open", "stays-shut"})
+  void a_switch_that_was_found_to_hold_it_is_put_back_at_once(String complaint) {
+    try (Interview interview = Shipped.EXPERTISE.newInterview()) {
+      open(complaint, Map.of());
+      say(new Event.Answered("held-devices", new Answer.Chosen("one")));
+      List<String> asked = new ArrayList<>();
+      while (interview.at(entries, Role.CALLER).step() instanceof Step.Ask step) {
+        asked.add(step.check().id());
+        say(
+            new Event.Answered(
+                step.check().id(), new Answer.Chosen(step.check().outcomes().get(0).id())));
+      }
+      assertThat(asked).hasSizeLessThanOrEqualTo(1);
+      assertThat(interview.at(entries, Role.CALLER).step()).isInstanceOf(Step.Mend.class);
+    }
+  }
+
   /** What is asked of somebody who can tell nothing. */
   private List<String> asked(Interview interview, String complaint, Map<String, String> site) {
     open(complaint, site);

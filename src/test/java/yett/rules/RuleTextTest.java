@@ -66,7 +66,7 @@ class RuleTextTest {
           "new Forbidden\\(",
           BASE.setUps().keySet(),
           "new Withheld\\(",
-          Set.copyOf(Stop.DEEDS),
+          Set.copyOf(Stop.WITHHELD),
           "new Expectation\\(",
           CHECKS,
           "new Unavailable\\(",
@@ -88,7 +88,7 @@ class RuleTextTest {
               BASE.setUps().keySet(),
               BASE.siteQuestions().keySet(),
               hazards(),
-              Set.copyOf(Stop.DEEDS),
+              Set.copyOf(Stop.WITHHELD),
               Set.of("unsaid", "sealed"))); // of a complaint, and of batteries in words
 
   @Test

@@ -50,6 +50,11 @@ record HeardSaying(
     return read("heard-cold");
   }
 
+  /** The sixth set, from callers' lives; half, drawn by lot, is kept aside. */
+  static List<HeardSaying> plain() throws IOException {
+    return read("heard-plain");
+  }
+
   private static List<HeardSaying> read(String file) throws IOException {
     List<HeardSaying> all = new ArrayList<>();
     String text = Files.readString(Path.of("src/test/resources/sayings/" + file + ".yaml"));

@@ -191,6 +191,23 @@ class HeardTest {
     assertThat(aside.falseAlarms()).as(aside::toString).isLessThan(0.13);
   }
 
+  /** From the lives of callers, measured once before any change. */
+  @Test
+  void so_are_plain_sayings() throws IOException {
+    List<HeardSaying> plain = HeardSaying.plain();
+    assertThat(plain.stream().filter(HeardSaying::aside)).hasSizeGreaterThanOrEqualTo(50);
+    List<String> wrong = new ArrayList<>();
+    Figures learned = measure(Shipped.HEARING, plain, s -> !s.aside(), wrong);
+    Figures aside = measure(Shipped.HEARING, plain, HeardSaying::aside, new ArrayList<>());
+
+    assertThat(learned.right()).as(() -> told(learned, wrong)).isGreaterThan(0.91);
+    assertThat(learned.dangers()).as(() -> told(learned, wrong)).isGreaterThan(0.85);
+    assertThat(learned.falseAlarms()).as(() -> told(learned, wrong)).isLessThan(0.22);
+    assertThat(aside.right()).as(aside::toString).isGreaterThan(0.81);
+    assertThat(aside.dangers()).as(aside::toString).isGreaterThan(0.85);
+    assertThat(aside.falseAlarms()).as(aside::toString).isLessThan(0.13);
+  }
+
   /** At which end a gate stays is told apart, and what was only to be expected from what came. */
   @Test
   void the_end_at_which_it_is_stuck_is_heard() {

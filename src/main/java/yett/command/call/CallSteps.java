@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.RetestList;
 import yett.command.diagnose.Sitting;
+import yett.command.diagnose.SolvedBefore;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
@@ -96,6 +97,9 @@ record CallSteps(Sitting sitting, Questions questions, StepsDone done) {
   }
 
   void solved(Step.CloseSolved step) {
+    if (new SolvedBefore(sitting.open()).sends(sitting)) {
+      return;
+    }
     List<String> watch = new ArrayList<>(step.watch());
     watch.add("Watch the next runs from the side, with nobody in the opening.");
     watch.add(

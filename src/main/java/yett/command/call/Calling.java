@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import yett.casebook.CaseId;
+import yett.command.diagnose.ChildRings;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.SaidBesides;
@@ -166,6 +167,7 @@ public final class Calling {
    */
   public void ringsAgain(List<Event> said) {
     since.ringsAgain();
+    new ChildRings(sitting).askAnew();
     if (said.isEmpty()) { // else they were found by their name or number
       whoCalls.ringsAgain();
     }

@@ -3,6 +3,7 @@ package yett.command.call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import yett.command.diagnose.LongList;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
@@ -21,6 +22,8 @@ final class Circumstances {
   /** How many recent events are offered at first. */
   private static final int LATELY = 7;
 
+  private static final String PICK = "0 for none, or numbers";
+
   private final Sitting sitting;
   private final Questions questions;
   private boolean asked;
@@ -32,7 +35,12 @@ final class Circumstances {
 
   void askPressing(Step.AskPressing step) {
     asked = true;
-    askPressing(step.pressing(), "How urgent is it?", "Read out; 0 if none applies.");
+    List<Pressing> list = step.pressing();
+    askPressing(
+        list,
+        "How urgent is it?",
+        "Read out; 0 if none applies.",
+        (ids, texts) -> questions.several(PICK, ids, texts, numbers(list)));
   }
 
   /**
@@ -66,20 +74,25 @@ final class Circumstances {
             + (untold.isUrgencyUntold()
                 ? "nobody could say"
                 : numbers.isEmpty() ? "none applied" : "it was " + String.join(", ", numbers))
-            + ". Read out again, and type all that apply now; 0 for none.");
+            + ". Read out again, and type all that apply now; 0 for none.",
+        (ids, texts) ->
+            questions.severalBeside(
+                PICK, ids, texts, numbers(list), () -> sitting.say("Then it stays as it was.")));
   }
 
-  private void askPressing(List<Pressing> list, String heading, String lead) {
+  private void askPressing(
+      List<Pressing> list,
+      String heading,
+      String lead,
+      BiFunction<List<String>, List<String>, Optional<List<Integer>>> pick) {
     List<String> texts = list.stream().map(Pressing::ask).toList();
     List<String> ids = list.stream().map(Pressing::id).toList();
-    List<Integer> numbers = list.stream().map(this::number).toList();
     sitting.show(
         Block.heading(heading),
         Block.paragraph(lead),
         new Block.Numbered(
             list.stream().map(p -> Block.item(number(p).toString(), p.ask())).toList()));
-    Optional<List<Integer>> picked =
-        questions.several("0 for none, or numbers", ids, texts, numbers);
+    Optional<List<Integer>> picked = pick.apply(ids, texts);
     if (picked.isEmpty()) {
       return;
     }
@@ -90,6 +103,10 @@ final class Circumstances {
     if (!now.isEmpty()) {
       sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(now));
     }
+  }
+
+  private List<Integer> numbers(List<Pressing> list) {
+    return list.stream().map(this::number).toList();
   }
 
   /** The same on every call, whatever is left out, so that the desk knows it by heart. */
@@ -124,6 +141,6 @@ final class Circumstances {
     }
     LongList list =
         LongList.of(sitting, "Has anything happened at the gate lately?", "Read out.", texts);
-    return questions.several(list, "0 for none, or numbers", ids, texts);
+    return questions.several(list, PICK, ids, texts);
   }
 }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Finds the time that somebody names within other words: "Tom by 14:30", "in an hour", "tomorow at
@@ -32,7 +33,7 @@ final class Due {
   private static final Pattern HOUR =
       Pattern.compile(
           "\\b(?:(?:at|by|around|about|before|until|tomorrow|today|tonight|[a-z]+day|morning|afternoon|evening)"
-              + " (\\d{1,2})(?![\\d:.])(?: ?(am|pm|oclock))?|(\\d{1,2}) ?(am|pm|oclock))\\b");
+              + " (\\d{1,2})(?![\\d:.])(?: ?(am|pm|oclock))?|(\\d{1,2}) ?(am|pm|oclock|(?:in the |this )(?:morning|afternoon|evening)|tonight|tomorrow))\\b");
 
   private static final Pattern NOW =
       Pattern.compile(
@@ -55,6 +56,11 @@ final class Due {
   /** Earlier hours are moved into the other half of the day: nobody comes at 3 in the night. */
   private static final int FIRST_OF_DAY = 7;
 
+  private static final int LAST_OF_DAY = 22;
+
+  /** Within so many hours, somebody may also come by night. */
+  private static final int SOON = 3;
+
   private final String text;
   private final ZonedDateTime now;
 
@@ -68,28 +74,41 @@ final class Due {
    * means tomorrow.
    */
   static Optional<Instant> in(String words, Instant now, ZoneId zone) {
-    return new Due(words, now.atZone(zone)).instant();
+    return when(words, now, zone).map(When::at);
   }
 
-  private Optional<Instant> instant() {
+  /** The same, and whether the half of the day had to be chosen. */
+  static Optional<When> when(String words, Instant now, ZoneId zone) {
+    return new Due(words, now.atZone(zone)).when();
+  }
+
+  /**
+   * A time that was named.
+   *
+   * @param isChosen whether it was not said if morning or afternoon is meant
+   */
+  record When(Instant at, boolean isChosen) {
+    private static When said(ZonedDateTime at) {
+      return new When(at.toInstant().truncatedTo(ChronoUnit.MINUTES), false);
+    }
+  }
+
+  private Optional<When> when() {
     Matcher in = IN.matcher(text);
     if (in.find()) {
       ChronoUnit unit = in.group(2).startsWith("h") ? ChronoUnit.HOURS : ChronoUnit.MINUTES;
-      return Optional.of(
-          now.toInstant()
-              .plus(Integer.parseInt(in.group(1)), unit)
-              .truncatedTo(ChronoUnit.MINUTES));
+      return Optional.of(When.said(now.plus(Integer.parseInt(in.group(1)), unit)));
     }
     Optional<LocalDate> day = day();
-    Optional<LocalTime> time = time(day.isPresent());
-    if (day.isEmpty() && time.isEmpty()) {
-      return NOW.matcher(text).find()
-          ? Optional.of(now.toInstant().truncatedTo(ChronoUnit.MINUTES))
-          : Optional.empty();
+    Optional<Hand> hand = hand();
+    if (day.isEmpty() && hand.isEmpty()) {
+      return NOW.matcher(text).find() ? Optional.of(When.said(now)) : Optional.empty();
     }
-    ZonedDateTime due =
-        day.orElse(now.toLocalDate()).atTime(time.orElse(MORNING)).atZone(now.getZone());
-    return Optional.of((day.isEmpty() && due.isBefore(now) ? due.plusDays(1) : due).toInstant());
+    if (hand.filter(Hand::isOpen).isPresent()) {
+      return Optional.of(new When(likely(day, hand.get().time()).toInstant(), true));
+    }
+    ZonedDateTime due = on(day.orElse(now.toLocalDate()), hand.map(Hand::time).orElse(MORNING));
+    return Optional.of(When.said(day.isEmpty() && due.isBefore(now) ? due.plusDays(1) : due));
   }
 
   private Optional<LocalDate> day() {
@@ -115,47 +134,65 @@ final class Due {
     return text.matches(".*\\b" + word + "\\b.*");
   }
 
-  private Optional<LocalTime> time(boolean dayNamed) {
+  private Optional<Hand> hand() {
     Matcher part = PART.matcher(text);
     Optional<String> named = part.find() ? Optional.of(part.group()) : Optional.empty();
     Matcher clock = CLOCK.matcher(text);
     if (clock.find()) {
-      int hour = Integer.parseInt(clock.group(1));
-      int minute = Integer.parseInt(clock.group(2));
-      return Optional.of(LocalTime.of(half(hour, clock.group(3), named).orElse(hour), minute));
+      return Optional.of(
+          Hand.of(clock.group(1), Integer.parseInt(clock.group(2)), clock.group(3), named));
     }
     Matcher alone = HOUR.matcher(text);
     while (alone.find()) {
       String digits = alone.group(1) == null ? alone.group(3) : alone.group(1);
       String said = alone.group(1) == null ? alone.group(4) : alone.group(2);
-      int hour = Integer.parseInt(digits);
-      if (hour < 24) {
-        return Optional.of(
-            LocalTime.of(half(hour, said, named).orElseGet(() -> likely(hour, dayNamed)), 0));
+      if (Integer.parseInt(digits) < 24) {
+        return Optional.of(Hand.of(digits, 0, said, named));
       }
     }
-    return named.map(p -> LocalTime.of(ENDS.get(p), 0));
-  }
-
-  /** The hour in the half of the day that was said; empty if none was said. */
-  private static Optional<Integer> half(int hour, String said, Optional<String> part) {
-    boolean later = "pm".equals(said) || part.filter(p -> ENDS.get(p) > 12).isPresent();
-    boolean sooner = "am".equals(said) || part.filter("morning"::equals).isPresent();
-    return hour > 12 || !later && !sooner
-        ? Optional.empty()
-        : Optional.of(later ? hour % 12 + 12 : hour % 12);
+    return named.map(p -> new Hand(LocalTime.of(ENDS.get(p), 0), false));
   }
 
   /**
-   * Chooses between morning and afternoon: the working hour if another day is named, and today the
-   * one that comes next.
+   * A time on the face of a clock.
+   *
+   * @param isOpen whether it may be the same time in the other half of the day
    */
-  private int likely(int hour, boolean dayNamed) {
-    if (hour == 0 || hour >= 12) {
-      return hour;
+  private record Hand(LocalTime time, boolean isOpen) {
+    static Hand of(String digits, int minute, String said, Optional<String> part) {
+      int hour = Integer.parseInt(digits);
+      boolean later = "pm".equals(said) || part.filter(p -> ENDS.get(p) > 12).isPresent();
+      boolean sooner = "am".equals(said) || part.filter("morning"::equals).isPresent();
+      if (hour > 12 || !later && !sooner) {
+        boolean open = hour > 0 && hour < 12 && !digits.startsWith("0");
+        return new Hand(LocalTime.of(hour, minute), open);
+      }
+      return new Hand(LocalTime.of(later ? hour % 12 + 12 : hour % 12, minute), false);
     }
-    boolean isPast = !dayNamed && !LocalTime.of(hour, 0).isAfter(now.toLocalTime());
-    boolean isTonight = isPast && LocalTime.of(hour + 12, 0).isAfter(now.toLocalTime());
-    return isTonight || dayNamed && hour < FIRST_OF_DAY ? hour + 12 : hour;
+  }
+
+  /**
+   * Chooses between morning and afternoon: of another day the working hour; else the one that comes
+   * next, but nobody promises in the afternoon to come in the night.
+   */
+  private ZonedDateTime likely(Optional<LocalDate> day, LocalTime time) {
+    if (day.isPresent()) {
+      return on(day.get(), time.getHour() < FIRST_OF_DAY ? time.plusHours(12) : time);
+    }
+    LocalDate today = now.toLocalDate();
+    return Stream.of(today, today.plusDays(1))
+        .flatMap(d -> Stream.of(on(d, time), on(d, time.plusHours(12))))
+        .filter(at -> !at.isBefore(now))
+        .filter(at -> !isNight(at.getHour()) || at.isBefore(now.plusHours(SOON)))
+        .findFirst()
+        .orElseThrow(); // one of the two is by day, today or tomorrow
+  }
+
+  private ZonedDateTime on(LocalDate day, LocalTime time) {
+    return day.atTime(time).atZone(now.getZone());
+  }
+
+  private static boolean isNight(int hour) {
+    return hour < FIRST_OF_DAY || hour >= LAST_OF_DAY;
   }
 }

@@ -8,6 +8,7 @@ import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import yett.casebook.CaseId;
 import yett.command.common.Completions;
+import yett.command.common.NoName;
 import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;
@@ -63,6 +64,7 @@ public record QueueCommands(Desk desk, Console console) {
       help = AGENT)
   public void agent(@Arguments List<String> words) {
     if (!words.isEmpty()) {
+      refuseNoName(String.join(" ", words), AGENT);
       desk.callAgent(names().meant(String.join(" ", words).strip()));
     }
     console.say(
@@ -90,6 +92,7 @@ public record QueueCommands(Desk desk, Console console) {
       completionProvider = Completions.CASES)
   public void give(@Arguments List<String> words) {
     UsageException.when(words.size() < 2, GIVE);
+    refuseNoName(rest(words), GIVE);
     tend(words, GIVE, Tending.GIVEN, Optional.of(names().meant(rest(words))), true);
   }
 
@@ -122,6 +125,7 @@ public record QueueCommands(Desk desk, Console console) {
       help = SENT,
       completionProvider = Completions.CASES)
   public void sent(@Arguments List<String> words) {
+    refuseNoName(words.isEmpty() ? "" : rest(words), SENT);
     tend(words, SENT, Tending.SENT, Optional.empty(), true);
     if (due(rest(words)).isEmpty()) {
       console.say("No time could be found in it. " + SENT);
@@ -144,6 +148,12 @@ public record QueueCommands(Desk desk, Console console) {
       completionProvider = Completions.CASES)
   public void there(@Arguments List<String> words) {
     tend(words, GATE, Tending.AT_THE_GATE, Optional.empty(), false);
+  }
+
+  private static void refuseNoName(String typed, String usage) {
+    if (NoName.isIn(typed)) {
+      throw new UsageException("\"" + typed.strip() + "\" is no name. " + usage);
+    }
   }
 
   private AgentNames names() {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import yett.command.common.NoName;
 import yett.command.diagnose.Sitting;
 import yett.interview.CallLog;
 import yett.interview.Event;
@@ -23,6 +24,10 @@ public final class Sending {
           "(?i)^(?:no|nobody|none|no one|not needed)$|\\b(?:no|not|nobody|without|did ?n['’]?t|wo"
               + "n['’]?t|does ?n['’]?t)\\b.{0,20}\\b(?:ambulance|doctor|help|police|brigade|call(?:ed)?|needs?)\\b");
 
+  /** Said of a time that is twice a day. */
+  private static final String CHOSEN =
+      "The time is taken for the %s. If that is wrong: calls sent %s WHO, WHEN, with am or pm.";
+
   private final Sitting sitting;
 
   public Sending(Sitting sitting) {
@@ -39,13 +44,23 @@ public final class Sending {
     if (emergency) {
       askHelp();
     }
-    String who = told("Who goes, and by when? Such as: Tom, 14:30; or Enter");
-    Optional<Instant> due = due(who);
+    String who = whoGoes();
+    Optional<Due.When> due = due(who);
     sitting.record(sent(level, who, due));
     if (due.isEmpty() && !who.isEmpty()) {
       due = askWhen(level, who);
     }
-    due.ifPresent(at -> promise(level, at));
+    due.ifPresent(when -> promise(level, when));
+  }
+
+  private String whoGoes() {
+    while (true) {
+      String who = told("Who goes, and by when? Such as: Tom, 14:30; or Enter");
+      if (!NoName.isIn(who)) {
+        return who;
+      }
+      sitting.say("That is no name. Type who goes; press Enter if it is not known yet.");
+    }
   }
 
   private void askHelp() {
@@ -65,32 +80,41 @@ public final class Sending {
     }
   }
 
-  private void promise(String level, Instant at) {
+  private void promise(String level, Due.When when) {
+    Instant at = when.at();
     sitting.say("Read out: somebody will be there by " + CallWords.when(at) + ".");
+    if (when.isChosen()) {
+      sitting.say(CHOSEN.formatted(partOfDay(at), sitting.open().id()));
+    }
     Duration until = Duration.between(sitting.open().now(), at);
     if (level.equals(Pressing.Urgency.AT_ONCE.words()) && until.compareTo(AT_ONCE) > 0) {
       sitting.say("Somebody is needed at once. Can nobody be there sooner?");
     }
   }
 
-  private Optional<Instant> due(String words) {
-    return Due.in(words, sitting.open().now(), ZoneId.systemDefault());
+  private static String partOfDay(Instant at) {
+    int hour = at.atZone(ZoneId.systemDefault()).getHour();
+    return hour < 12 ? "morning" : hour < 17 ? "afternoon" : "evening";
   }
 
-  private static Event sent(String level, String who, Optional<Instant> due) {
+  private Optional<Due.When> due(String words) {
+    return Due.when(words, sitting.open().now(), ZoneId.systemDefault());
+  }
+
+  private static Event sent(String level, String who, Optional<Due.When> due) {
     return new Event.Tended(
         Tending.SENT,
         level + (who.isEmpty() ? "" : ", " + who),
-        due.map(Instant::toString).orElse(""));
+        due.map(d -> d.at().toString()).orElse(""));
   }
 
   /**
    * Asks for the time if none was understood together with the name; it is never left out silently.
    */
-  private Optional<Instant> askWhen(String level, String who) {
+  private Optional<Due.When> askWhen(String level, String who) {
     String when = told("By when? Such as 14:30, in an hour, tomorrow at 9; Enter if not known");
     while (!when.isEmpty()) {
-      Optional<Instant> due = due(when);
+      Optional<Due.When> due = due(when);
       if (due.isPresent()) {
         sitting.record(sent(level, who, due));
         return due;

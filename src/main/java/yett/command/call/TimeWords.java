@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import yett.command.common.NearNames;
@@ -49,8 +50,7 @@ final class TimeWords {
     form("\\bsatday\\b", "saturday");
     form("\\bo ?clock\\b", "oclock");
     form("\\b([ap]) m\\b", "$1m");
-    form("\\bhalf past (\\d{1,2})\\b", "$1:30");
-    form("\\bquarter past (\\d{1,2})\\b", "$1:15");
+    form("\\bhalf (?:past )?(\\d{1,2})\\b(?! ?(?:h|hours?|min|minutes?)\\b)", "$1:30");
     form("\\b(?:an|1) hour and a half\\b", "90 min");
     form("\\bhalf (?:an )?hour\\b", "30 min");
     form("\\bthree quarters of an hour\\b", "45 min");
@@ -63,21 +63,45 @@ final class TimeWords {
     FORMS.put(Pattern.compile(said), meant);
   }
 
+  /** Minutes in words before or after an hour; "10 to 12" in digits is from ten to twelve. */
+  private static final Pattern MINUTES =
+      Pattern.compile(
+          "\\b(?:a )?(five|ten|quarter|twenty[- ]five|twenty)(?: minutes)? (past|to) (\\w+)\\b");
+
   /** The words in small letters, with misspellings corrected. */
   String plain(String words) {
+    String small =
+        words
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("['’]", "")
+            .replaceAll("(?<=\\b[ap])\\.(?=\\s?m\\b)", "");
     String text =
-        Arrays.stream(
-                words
-                    .toLowerCase(Locale.ROOT)
-                    .replaceAll("['’]", "")
-                    .replaceAll("(?<=\\b[ap])\\.(?=\\s?m\\b)", "")
-                    .split("\\s+"))
+        Arrays.stream(MINUTES.matcher(small).replaceAll(TimeWords::clock).split("\\s+"))
             .map(TimeWords::word)
             .collect(Collectors.joining(" "));
     for (Map.Entry<Pattern, String> form : FORMS.entrySet()) {
       text = form.getKey().matcher(text).replaceAll(form.getValue());
     }
     return text;
+  }
+
+  private static String clock(MatchResult said) {
+    String named = said.group(3);
+    int hour = named.matches("\\d{1,2}") ? Integer.parseInt(named) : NUMBERS.indexOf(named) + 1;
+    if (hour == 0 || hour > 24) {
+      return said.group();
+    }
+    int minutes =
+        switch (said.group(1)) {
+          case "five" -> 5;
+          case "ten" -> 10;
+          case "quarter" -> 15;
+          case "twenty" -> 20;
+          default -> 25;
+        };
+    boolean past = said.group(2).equals("past");
+    int full = past ? hour % 24 : hour == 1 ? 12 : hour - 1;
+    return String.format(Locale.ROOT, "%d:%02d", full, past ? minutes : 60 - minutes);
   }
 
   private static String word(String word) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import yett.casebook.CaseId;
 import yett.casebook.CasebookException;
+import yett.command.common.NoName;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
@@ -127,9 +128,10 @@ final class WhoCalls {
             || Words.wish(line).equals(Optional.of(Words.Wish.UNKNOWN));
     if (line.isEmpty() || unknown) {
       asked = true;
-    } else if (wishes.grant(line)) {
+    } else if (!line.strip().equals("?") && wishes.grant(line)) {
       interrupted = sitting.moment() != before; // asked again after what the request led to
-    } else if (line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|g|[1-9]")) {
+    } else if (NoName.isIn(line)
+        || line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|g|[1-9]")) {
       sitting.say("That is not a name. Press Enter if they do not say.");
     } else {
       takeWords(line);

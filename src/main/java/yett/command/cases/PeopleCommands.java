@@ -11,6 +11,7 @@ import yett.casebook.CaseId;
 import yett.casebook.Person;
 import yett.casebook.Person.Part;
 import yett.command.common.Completions;
+import yett.command.common.NoName;
 import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;
@@ -101,6 +102,10 @@ public record PeopleCommands(Desk desk, Console console, StandardStreams output)
 
   private static String text(String option, String typed, String usual) {
     String text = Objects.requireNonNullElse(typed, usual).strip();
+    if (!option.equals("phone") && typed != null && NoName.isIn(text)) {
+      throw new UsageException(
+          "\"" + text + "\" is no name; leave the option out, or type \"\" to empty it.");
+    }
     if (text.length() > LONGEST) {
       throw new UsageException(
           "The " + option + " is too long: at most " + LONGEST + " letters, please.");

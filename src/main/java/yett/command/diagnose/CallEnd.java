@@ -58,7 +58,9 @@ public final class CallEnd {
       sitting.say("The list of dangers comes first; then this.");
       return;
     }
-    if (unsettled.sends("It works again") || !wasSeenToRun()) {
+    if (unsettled.sends("It works again")
+        || !wasSeenToRun()
+        || new SolvedBefore(sitting.open()).sends(sitting)) {
       return;
     }
     WhatToWatch watching = new WhatToWatch(sitting);

@@ -38,7 +38,7 @@ public final class DangerList {
         .forEach(c -> c.outcomes().stream().skip(1).forEach(o -> dangers.add(new Danger(c, o))));
     // whoever comes back has it in sight, however much the list pushes off the window
     new StillInForce(sitting.base()).beside(sitting.moment(), List.of()).ifPresent(sitting::show);
-    sitting.show(sitting.views().dangers(step, role()));
+    sitting.show(sitting.views().dangers(step, role(), ChildRings.isOn(sitting)));
     Suspected heard = new Suspected(sitting, dangers);
     KnownDangers.Told told = known.told(step, dangers);
     heard.suspect(told.dangers(), told.words());

@@ -122,6 +122,9 @@ public final class NewCase {
                           + "note, danger, hand over, save, help."
                       : "remark, back, correct, unknown, later, note, danger, hand over, save, "
                           + "help.")));
+      if (role == Role.CALLER) {
+        new SolvedBefore(open).tell(console);
+      }
       if (role == Role.TRAINEE) {
         console.say("A trainee works under a technician's supervision.");
       }

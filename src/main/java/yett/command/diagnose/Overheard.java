@@ -15,8 +15,9 @@ import yett.saying.Forcing;
 import yett.saying.Tripped;
 
 /**
- * Hears, at every prompt of a call, what needs a word to the caller at once, whatever was asked:
- * somebody forces the gate, its switch went off once more, or they are about to try it.
+ * Hears, at every prompt of a call, what needs a word to the caller at once, whatever was asked: a
+ * child rings, somebody forces the gate, its switch went off once more, or they are about to try
+ * it.
  */
 final class Overheard {
   private static final String HANDS_OFF =
@@ -50,17 +51,23 @@ final class Overheard {
       Pattern.compile("(?i)\\b(?:again|twice|times|often|always|every)\\b");
 
   private final Sitting sitting;
+  private final ChildRings child;
   private boolean toldToLeaveOff;
 
   Overheard(Sitting sitting) {
     this.sitting = sitting;
+    this.child = new ChildRings(sitting);
   }
 
   /**
    * @throws MovedOnException if the line has to do with nothing else, or dangers come first now
    */
   void hear(String line) {
-    if (!line.contains(" ") || sitting.moment().state().role() != Role.CALLER) {
+    if (sitting.moment().state().role() != Role.CALLER) {
+      return;
+    }
+    child.hear(line);
+    if (!line.contains(" ")) {
       return;
     }
     Step step = sitting.moment().step();

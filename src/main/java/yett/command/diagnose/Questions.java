@@ -194,6 +194,18 @@ public final class Questions {
     return picked(Optional.empty(), prompt, new Entries(ids, texts, numbers), false);
   }
 
+  /**
+   * The same for a list that does not belong to the step: who cannot say answers this question
+   * only, not that of the step.
+   *
+   * @param untold what is done then; empty is returned
+   */
+  public Optional<List<Integer>> severalBeside(
+      String prompt, List<String> ids, List<String> texts, List<Integer> numbers, Runnable untold) {
+    Entries entries = new Entries(ids, texts, numbers);
+    return picked(Optional.empty(), prompt, entries, false, Optional.of(untold));
+  }
+
   /** The same for a list that is shown here first, a page at a time. */
   public Optional<List<Integer>> several(
       LongList list, String prompt, List<String> ids, List<String> texts) {
@@ -228,6 +240,15 @@ public final class Questions {
 
   private Optional<List<Integer>> picked(
       Optional<LongList> list, String prompt, Entries entries, boolean within) {
+    return picked(list, prompt, entries, within, Optional.empty());
+  }
+
+  private Optional<List<Integer>> picked(
+      Optional<LongList> list,
+      String prompt,
+      Entries entries,
+      boolean within,
+      Optional<Runnable> untold) {
     Moment before = sitting.moment();
     while (true) {
       String line = sitting.line(list.map(l -> l.prompt(prompt)).orElse(prompt));
@@ -235,6 +256,10 @@ public final class Questions {
         continue;
       }
       if (within && Words.isBack(line)) {
+        return Optional.empty();
+      }
+      if (untold.isPresent() && isUntold(line)) {
+        untold.get().run();
         return Optional.empty();
       }
       if (wishes.grant(line)) {
@@ -269,5 +294,9 @@ public final class Questions {
               + entries.toType()
               + " separated by spaces.");
     }
+  }
+
+  private static boolean isUntold(String line) {
+    return line.strip().equalsIgnoreCase("d") || CannotTellWords.answer(line).isPresent();
   }
 }

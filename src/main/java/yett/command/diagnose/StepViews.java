@@ -35,7 +35,10 @@ public final class StepViews {
     this.plans = new PlanViews(base);
   }
 
-  public List<Block> dangers(Step.AskDangers step, Role role) {
+  /**
+   * @param child whether a child is on the telephone, who goes nowhere to look
+   */
+  public List<Block> dangers(Step.AskDangers step, Role role, boolean child) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Before anything else"));
     boolean reserved = step.dangers().stream().noneMatch(c -> c.who() == Role.CALLER);
@@ -46,8 +49,10 @@ public final class StepViews {
                     .map(c -> c.ask() + " " + c.how())
                     .collect(Collectors.joining(" "))
                 : (role == Role.CALLER ? "Read out. " : "")
-                    + "Is any of this true at the gate now? Look from two metres away and touch"
-                    + " nothing."));
+                    + "Is any of this true at the gate now? "
+                    + (child
+                        ? "Say only what you can see from where you are, and go nowhere to look."
+                        : "Look from two metres away and touch nothing.")));
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
     for (Check danger : step.dangers()) {

@@ -57,6 +57,40 @@ class WordsOfACallTest {
     assertThat(Due.in(words, NOW, HERE)).contains(due);
   }
 
+  /** Said at ten past two in the afternoon. */
+  @ParameterizedTest
+  @CsvSource({
+    "'Tom, half past five', 2026-11-24T16:30:00Z, true",
+    "'Tom, half five', 2026-11-24T16:30:00Z, true",
+    "quarter past six, 2026-11-24T17:15:00Z, true",
+    "a quarter to six, 2026-11-24T16:45:00Z, true",
+    "ten to one, 2026-11-25T11:50:00Z, false",
+    "twenty-five past three, 2026-11-24T14:25:00Z, true",
+    "at five, 2026-11-24T16:00:00Z, true",
+    "5:30, 2026-11-24T16:30:00Z, true",
+    "05:30, 2026-11-25T04:30:00Z, false",
+    "half past five in the morning, 2026-11-25T04:30:00Z, false",
+    "tomorrow at half past five, 2026-11-25T16:30:00Z, true",
+    "half past one, 2026-11-25T12:30:00Z, true",
+    "half past eight tonight, 2026-11-24T19:30:00Z, false",
+    "7 in the evening, 2026-11-24T18:00:00Z, false",
+    "at eleven, 2026-11-25T10:00:00Z, true",
+    "half past two, 2026-11-24T13:30:00Z, true",
+    "17:30, 2026-11-24T16:30:00Z, false"
+  })
+  void a_time_of_day_is_the_next_at_which_somebody_works(
+      String words, Instant due, boolean chosen) {
+    Instant afternoon = Instant.parse("2026-11-24T13:10:00Z");
+    assertThat(Due.when(words, afternoon, HERE)).contains(new Due.When(due, chosen));
+  }
+
+  /** In the small hours, two o'clock is soon. */
+  @Test
+  void somebody_may_come_by_night_if_it_is_night() {
+    assertThat(Due.in("half past two", Instant.parse("2026-11-24T23:40:00Z"), HERE))
+        .contains(Instant.parse("2026-11-25T01:30:00Z"));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "Tom",

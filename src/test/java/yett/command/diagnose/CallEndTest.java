@@ -2,7 +2,6 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,7 +13,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import yett.casebook.Person;
 import yett.desk.OpenCase;
 import yett.dispatch.DispatchSheet;
-import yett.dispatch.Dispatcher;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Step;
@@ -51,6 +49,66 @@ class CallEndTest extends CallersCase {
             new Event.Tended(Tending.WORKS_AGAIN, "the breaker was off"),
             new Event.Closed(Ending.WORKS_AGAIN));
     assertThat(typed.screen()).contains("do not put it right a second time");
+  }
+
+  /** A fault that came back was not solved, whoever put the breaker on. */
+  @Test
+  void the_same_fault_again_is_not_solved() {
+    worksAgain("it is dead", "the breaker was off");
+    typed.another();
+    worksAgain("it is dead", "the breaker was off again", "yes", "send", "Tom, in an hour");
+    assertThat(typed.screen())
+        .contains("The same fault again", "works again: the breaker was off", "Send somebody");
+    assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
+    assertThat(sheet().call().because().orElse("")).contains("the same fault was there before");
+  }
+
+  @Test
+  void another_fault_is_solved_for_all_that() {
+    worksAgain("it is dead", "the breaker was off");
+    typed.another();
+    worksAgain("it stops halfway", "a stone lay in the track", "close");
+    assertThat(typed.screen()).doesNotContain("The same fault again");
+    assertThat(typed.stored()).contains(new Event.Closed(Ending.WORKS_AGAIN));
+  }
+
+  private void worksAgain(String words, String why, String... after) {
+    List<String> lines = List.of(words, "0", "Ina Teal, 555 0107", "1", "0", "0", "works again");
+    boolean again = after.length > 1;
+    typed.type(
+        Stream.of(
+                lines.stream(),
+                again ? Stream.of("yes") : Stream.of("yes", why, "close"),
+                Stream.of(after))
+            .flatMap(s -> s)
+            .toArray(String[]::new));
+  }
+
+  /** The line is asked for once more, and what was typed is kept for nobody's name. */
+  @ParameterizedTest
+  @ValueSource(strings = {"nobody", "none", "?", "no one, 14:30", "-", "nobody yet"})
+  void nobody_is_no_name(String line) {
+    typed.type(
+        "it is dead",
+        "0",
+        line,
+        "",
+        "1",
+        "d",
+        "d",
+        "d",
+        "d",
+        "d",
+        "d",
+        "send",
+        line,
+        "Tom, 14:30",
+        "none");
+    assertThat(typed.screen()).contains("That is not a name", "That is no name. Type who goes");
+    assertThat(typed.casebook().people(typed.id())).isEmpty();
+    assertThat(typed.stored().toString())
+        .contains("Tom, 14:30")
+        .doesNotContain("SENT, words=next working day, " + line);
   }
 
   @Test
@@ -109,6 +167,20 @@ class CallEndTest extends CallersCase {
     assertThat(typed.screen())
         .contains("Send somebody", "The caller could not answer the last questions")
         .doesNotContain("Question 6");
+  }
+
+  /** It is no answer to how urgent it is, which has not been asked yet. */
+  @ParameterizedTest
+  @ValueSource(strings = {"dunno", "I don't know", "d"})
+  void who_cannot_confirm_what_was_read_back_is_still_asked_how_urgent_it_is(String line) {
+    typed.type("it is dead, the switch in the fuse box is down", "0", "0", "1", line);
+    assertThat(typed.screen()).contains("Was this said as well?");
+    assertThat(typed.stored())
+        .noneMatch(Event.Noted.class::isInstance)
+        .noneMatch(Event.Pressed.class::isInstance);
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.AskPressing.class);
+    }
   }
 
   /** Nothing on the list fits, or nobody knows: nothing is made up, and the sheet says so. */
@@ -362,12 +434,6 @@ class CallEndTest extends CallersCase {
         .contains("Was this said as well", "The remote controls.", "Question ")
         .doesNotContain(
             "Read out: Which one is it that fails", "Read out: How have you tried to open it");
-  }
-
-  private DispatchSheet sheet() {
-    try (OpenCase open = typed.open()) {
-      return new Dispatcher(Shipped.QUICK, ZoneOffset.UTC).sheet(open.moment(), "1", "Fish dock");
-    }
   }
 
   @Test

@@ -2,26 +2,16 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.ZoneOffset;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yett.desk.OpenCase;
-import yett.dispatch.DispatchSheet;
-import yett.dispatch.Dispatcher;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Tending;
 import yett.record.DispatchPage;
-import yett.testing.Shipped;
 
 /** What the sheet and the screens say of a call whose danger, urgency or ending is not plain. */
 class CallSheetTest extends CallersCase {
-  private DispatchSheet sheet() {
-    try (OpenCase open = typed.open()) {
-      return new Dispatcher(Shipped.QUICK, ZoneOffset.UTC).sheet(open.moment(), "1", "Fish dock");
-    }
-  }
-
   private String page() {
     return DispatchPage.markdown(sheet(), Optional.empty());
   }

@@ -1,9 +1,13 @@
 package yett.command.diagnose;
 
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
+import yett.desk.OpenCase;
+import yett.dispatch.DispatchSheet;
+import yett.dispatch.Dispatcher;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
 
@@ -15,6 +19,13 @@ abstract class CallersCase {
   @BeforeEach
   void ring() {
     typed = new TypedCase(folder, Shipped.QUICK, Role.CALLER);
+  }
+
+  /** What whoever is sent would get now. */
+  DispatchSheet sheet() {
+    try (OpenCase open = typed.open()) {
+      return new Dispatcher(Shipped.QUICK, ZoneOffset.UTC).sheet(open.moment(), "1", "Fish dock");
+    }
   }
 
   @AfterEach

@@ -2,7 +2,6 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.desk.OpenCase;
-import yett.dispatch.Dispatcher;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Moment;
@@ -105,7 +103,7 @@ class DeskDangersTest extends CallersCase {
         .containsOnlyOnce("Call the emergency number now")
         .contains(
             "say where the fire is, whether anybody is shut in or hurt", "they wait on the road");
-    assertThat(sheet()).contains("Wait on the road for the fire service");
+    assertThat(page()).contains("Wait on the road for the fire service");
   }
 
   @Test
@@ -179,7 +177,7 @@ class DeskDangersTest extends CallersCase {
     assertThat(typed.screen()).contains("Read out: Do not push, pull, lift or climb the gate");
     assertThat(moment().step()).isInstanceOf(Step.AskDangers.class);
     assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
-    assertThat(sheet()).contains(Event.Noted.FORCED + line);
+    assertThat(page()).contains(Event.Noted.FORCED + line);
   }
 
   @Test
@@ -264,12 +262,7 @@ class DeskDangersTest extends CallersCase {
     assertThat(typed.stored()).contains(new Event.Complained(List.of("moves-alone")));
   }
 
-  private String sheet() {
-    try (OpenCase open = typed.open()) {
-      return DispatchPage.markdown(
-          new Dispatcher(Shipped.QUICK, ZoneOffset.UTC)
-              .sheet(open.moment(), "2026-0001", "Fish dock"),
-          Optional.empty());
-    }
+  private String page() {
+    return DispatchPage.markdown(sheet(), Optional.empty());
   }
 }
