@@ -222,11 +222,11 @@ class MostProbableSetsTest {
     for (int most : new int[] {50, 4_000}) {
       for (double leftOut : new double[] {0.01, 0.3}) {
         Lattice alone = Enumeration.mostProbable(model, leftOut, most);
-        for (int from = 1; from < 20; from++) {
+        for (double least = 0.1; least > 1e-12; least /= 3) {
           Likely likely = new Likely();
-          likely.lowered(from);
+          likely.least(least);
           Lattice other = Enumeration.mostProbable(model, leftOut, most, likely);
-          assertThat(other.size()).as("from %s", from).isEqualTo(alone.size());
+          assertThat(other.size()).as("from %s", least).isEqualTo(alone.size());
           assertThat(model.priors(other)).isEqualTo(model.priors(alone));
         }
       }
