@@ -181,14 +181,14 @@ public final class Belief {
   /** The weights times the chance of an observation if it were made now. */
   private double[] given(Observation observation) {
     List<List<Observation>> before = sameThing(observation.check());
-    double[] likelihood = likelihoods.of(observation, today(before));
-    if (isAsReported()) {
-      for (int i = 0; i < likelihood.length; i++) {
-        likelihood[i] *= weights[i]; // in its place: half the work is moving memory
-      }
-      return likelihood;
-    }
+    double[] likelihood = likelihoods.brief(observation, today(before));
     double[] given = new double[weights.length];
+    if (isAsReported()) {
+      for (int i = 0; i < given.length; i++) {
+        given[i] = weights[i] * likelihood[i];
+      }
+      return given;
+    }
     double[] same = again(before) ? likelihoods.of(observation, before) : likelihood;
     for (int i = 0; i < given.length; i++) {
       given[i] = weights[i] * (untouched(i) ? same : likelihood)[current[i]];
@@ -369,9 +369,10 @@ public final class Belief {
    * @return in the model's order; never more than {@link #atCallOut()}
    */
   public double[] arisenByItself() {
-    double[] chances = marginals.arisen(together(initial));
     double[] there = atCallOut();
-    Arrays.setAll(chances, c -> Math.min(there[c], chances[c])); // kinds of one cause count once
+    double[] chances = marginals.arisen(isAsReported() ? weights : together(initial), there);
+    // Kinds of one cause count once; and rounding makes nothing negative.
+    Arrays.setAll(chances, c -> Math.max(0, Math.min(there[c], chances[c])));
     return chances;
   }
 
@@ -388,12 +389,14 @@ public final class Belief {
     return known.clone();
   }
 
-  /** The total weight of each set of the lattice. */
+  /** The total weight of each set of the lattice, for a moment: until this thread asks again. */
   private double[] together(int[] sets) {
+    double[] together = Scratch.ofThisThread().numbers(lattice.size());
     if (isAsReported()) {
-      return weights.clone();
+      System.arraycopy(weights, 0, together, 0, weights.length);
+      return together;
     }
-    double[] together = new double[lattice.size()];
+    Arrays.fill(together, 0, lattice.size(), 0);
     for (int i = 0; i < weights.length; i++) {
       together[sets[i]] += weights[i];
     }
@@ -417,7 +420,15 @@ public final class Belief {
 
   /** Chance of an observation if it were made now. */
   public double chanceOf(Observation observation) {
-    return sum(given(observation));
+    if (!isAsReported()) {
+      return sum(given(observation));
+    }
+    double[] likelihood = likelihoods.brief(observation, today(sameThing(observation.check())));
+    double sum = 0;
+    for (int i = 0; i < weights.length; i++) {
+      sum += weights[i] * likelihood[i];
+    }
+    return sum;
   }
 
   /** A loop: there are thousands of values, and a stream takes several times as long. */

@@ -237,6 +237,11 @@ public final class CausalModel {
     return children[cause];
   }
 
+  /** The chance with which a cause brings about each of {@link #children}. */
+  double[] childChances(int cause) {
+    return childChances[cause];
+  }
+
   int[] parents(int cause) {
     return parents[cause];
   }

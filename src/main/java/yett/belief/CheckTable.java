@@ -151,21 +151,39 @@ public final class CheckTable {
    */
   double[] mixed(Lattice lattice, double[] weights) {
     double[] mixed = new double[lattice.size()];
-    double[] cumulative = new double[lattice.size()];
-    Arrays.fill(mixed, weights[outcomes() - 1]);
+    mixed(lattice, weights, mixed, Scratch.ofThisThread());
+    return mixed;
+  }
+
+  /** The same, written into an array of the lattice's size. */
+  void mixed(Lattice lattice, double[] weights, double[] into, Scratch scratch) {
+    double[] products = scratch.numbers(into.length);
+    Arrays.fill(into, weights[outcomes() - 1]);
     for (int y = 0; y < outcomes() - 1; y++) {
       double step = weights[y] - weights[y + 1];
       if (step != 0) {
-        cumulative(lattice, y, cumulative);
-        for (int h = 0; h < mixed.length; h++) {
-          mixed[h] += step * cumulative[h];
-        }
+        products[0] = upTo(base, y, List.of());
+        add(lattice, step, factors(lattice, y, List.of()), products, into);
       }
     }
-    for (int h = 0; h < mixed.length; h++) {
-      mixed[h] = Math.max(0, mixed[h]); // rounding
+    for (int h = 0; h < into.length; h++) {
+      into[h] = Math.max(0, into[h]); // rounding
     }
-    return mixed;
+  }
+
+  /**
+   * Adds a multiple of the products of factors over each set.
+   *
+   * @param products of the empty set at first; room for the others
+   */
+  private static void add(
+      Lattice lattice, double step, double[] factors, double[] products, double[] into) {
+    into[0] += step * products[0];
+    for (int h = 1; h < into.length; h++) {
+      double product = products[lattice.parent(h)] * factors[lattice.last(h)];
+      products[h] = product;
+      into[h] += step * product;
+    }
   }
 
   private void cumulative(Lattice lattice, int outcome, double[] into) {
@@ -174,15 +192,20 @@ public final class CheckTable {
 
   /** The same over contributions without some outcomes, all of them at most this one. */
   private void cumulative(Lattice lattice, int outcome, List<Integer> without, double[] into) {
+    double[] factors = factors(lattice, outcome, without);
+    into[0] = upTo(base, outcome, without);
+    for (int h = 1; h < into.length; h++) {
+      into[h] = into[lattice.parent(h)] * factors[lattice.last(h)];
+    }
+  }
+
+  private double[] factors(Lattice lattice, int outcome, List<Integer> without) {
     double[] factors = new double[lattice.causes()];
     Arrays.fill(factors, 1);
     for (int i = 0; i < rows.length; i++) {
       factors[causes[i]] = upTo(rows[i], outcome, without);
     }
-    into[0] = upTo(base, outcome, without);
-    for (int h = 1; h < into.length; h++) {
-      into[h] = into[lattice.parent(h)] * factors[lattice.last(h)];
-    }
+    return factors;
   }
 
   /** Chance of a contribution up to an outcome, but of none of those without. */
@@ -264,10 +287,22 @@ public final class CheckTable {
    */
   double[][] outcomeChances(int[][] sets) {
     double[][] chances = new double[outcomes()][sets.length];
-    for (int i = 0; i < sets.length; i++) {
-      double[] row = outcomeChances(sets[i]);
-      for (int y = 0; y < row.length; y++) {
-        chances[y][i] = row[y];
+    for (int y = 0; y < chances.length; y++) {
+      double[] chance = chances[y];
+      for (int i = 0; i < chance.length; i++) {
+        double product = base[y];
+        for (int cause : sets[i]) {
+          double[] row = row(cause);
+          if (row != null) {
+            product *= row[y];
+          }
+        }
+        chance[i] = product;
+      }
+    }
+    for (int y = chances.length - 1; y > 0; y--) {
+      for (int i = 0; i < sets.length; i++) {
+        chances[y][i] = Math.max(0, chances[y][i] - chances[y - 1][i]);
       }
     }
     return chances;

@@ -22,6 +22,9 @@ final class Enumeration {
   /** Relative difference below which two chances count as equal; such sets are listed together. */
   private static final double SAME = 1e-9;
 
+  /** A factor that is below 1 by more than rounding. */
+  private static final double CLEARLY = 0.99;
+
   private final CausalModel model;
   private final int most;
 
@@ -39,9 +42,24 @@ final class Enumeration {
   /** The largest factor by which causes that are brought about can raise a set's chance. */
   private final double slack;
 
+  /** By cause, the largest factor by which it can raise a set's chance if it is brought about. */
+  private final double[] raises;
+
+  /** By cause, those that it brings about, the one first that can raise a set's chance most. */
+  private final int[][] children;
+
+  /** By cause, the chance that it brings about nothing. */
+  private final double[] barren;
+
   private final int[] order;
   private final boolean[] present;
   private final int[] members;
+
+  /** By cause, how many of those it brings about were added after it. */
+  private final int[] brings;
+
+  /** By cause, its prior and the chances with which members bring it about: at least its chance. */
+  private final double[] sums;
 
   /** By cause that is there, its position among the members. */
   private final int[] places;
@@ -77,12 +95,27 @@ final class Enumeration {
       rise[r] = odds[ranked[r]] * later;
       later = Math.max(1, odds[ranked[r]]) * later;
     }
+    present = new boolean[n];
+    raises = new double[n];
+    barren = new double[n];
     double brought = 1;
     for (int c = 0; c < n; c++) {
-      brought *= Math.max(1, model.greatestChance(c) / (1 - model.prior(c)));
+      raises[c] = model.greatestChance(c) / (1 - model.prior(c));
+      barren[c] = model.bringsNothingMore(c, present);
+      brought *= Math.max(1, raises[c]);
     }
     slack = brought;
-    present = new boolean[n];
+    children = new int[n][];
+    for (int c = 0; c < n; c++) {
+      children[c] =
+          Arrays.stream(model.children(c))
+              .boxed()
+              .sorted(Comparator.comparingDouble(d -> -raises[d]))
+              .mapToInt(Integer::intValue)
+              .toArray();
+    }
+    brings = new int[n];
+    sums = IntStream.range(0, n).mapToDouble(model::prior).toArray();
     members = new int[n];
     places = new int[n];
   }
@@ -104,11 +137,13 @@ final class Enumeration {
    */
   static Lattice mostProbable(CausalModel model, double leftOut, int most, Likely likely) {
     double nothing = model.nothing();
-    double goal = leftOut > 0 ? (1 - leftOut) * (1 - nothing) / nothing : Double.POSITIVE_INFINITY;
+    double some = (1 - nothing) / nothing;
+    double goal = leftOut > 0 ? (1 - leftOut) * some : Double.POSITIVE_INFINITY;
     Enumeration all = new Enumeration(model, most);
-    int lowered = all.list(goal, Math.max(1, likely.lowered()));
-    likely.lowered(lowered);
-    return Lattice.closing(model.size(), all.cut(goal));
+    int lowered = all.list(goal, all.lowered(likely.least() * some));
+    double least = all.least(goal, all.limit(lowered - 1));
+    likely.least(least / some);
+    return all.from(least * (1 - SAME));
   }
 
   /**
@@ -180,6 +215,15 @@ final class Enumeration {
     return lower;
   }
 
+  /** How often the limit has to be lowered until it is at most this; 1 if that is not known. */
+  private int lowered(double least) {
+    int lowered = 1;
+    while (least > 0 && limit(lowered) > least) {
+      lowered++;
+    }
+    return lowered;
+  }
+
   private void listAll(int lowered) {
     limit = limit(lowered);
     listAll();
@@ -214,13 +258,21 @@ final class Enumeration {
   private void brought(int after, double chance) {
     int count = size;
     for (int i = 0; i < count && !tooMany; i++) {
-      for (int child : model.children(members[i])) {
-        if (order[child] > after && isFirstParent(i, child) && !bringsFree(child)) {
+      for (int child : children[members[i]]) {
+        if (chance * raises[child] * slack * (1 + SAME) < limit) {
+          break; // the others can raise it even less
+        }
+        if (order[child] > after
+            && chance * (sums[child] + SAME) * slack >= limit * (1 - model.prior(child))
+            && isFirstParent(i, child)
+            && !bringsFree(child)) {
           double with = chance * model.presence(child, present);
           if (with > 0 && with * slack >= limit) {
             add(child);
+            count(child, 1);
             offer(with);
             brought(order[child], with);
+            count(child, -1);
             remove(child);
           }
         }
@@ -262,21 +314,41 @@ final class Enumeration {
     return any(model.children(cause));
   }
 
+  private void bring(int cause, int times) {
+    int[] brought = model.children(cause);
+    double[] with = model.childChances(cause);
+    for (int k = 0; k < brought.length; k++) {
+      sums[brought[k]] += times * with[k];
+    }
+  }
+
   private void add(int cause) {
+    bring(cause, 1);
     present[cause] = true;
     places[cause] = size;
     members[size++] = cause;
   }
 
   private void remove(int cause) {
+    bring(cause, -1);
     present[cause] = false;
     size--;
   }
 
+  private void count(int child, int more) {
+    for (int parent : model.parents(child)) {
+      brings[parent] += more;
+    }
+  }
+
   private void offer(double chance) {
+    if (chance < limit) {
+      return; // what it could have brought about and did not makes it only less
+    }
     double all = chance;
     for (int i = 0; i < size; i++) {
-      all *= model.bringsNothingMore(members[i], present);
+      int member = members[i];
+      all *= brings[member] == 0 ? barren[member] : model.bringsNothingMore(member, present);
     }
     if (size == 0 || !(all > 0) || all < limit || tooMany) {
       return;
@@ -300,24 +372,65 @@ final class Enumeration {
     listed++;
   }
 
-  /** The most probable listed sets: as many as needed, and those equal to the last. */
-  private List<int[]> cut(double goal) {
-    double[] falling = Arrays.copyOf(chances, listed);
-    Arrays.sort(falling);
+  /**
+   * The least chance of the most probable listed sets, as many as are needed to reach a chance
+   * together, or as there may be.
+   *
+   * @param sure those above it are not enough, so that only the others have to be sorted
+   */
+  private double least(double goal, double sure) {
+    double[] falling = new double[listed];
+    int count = 0;
     double reached = 0;
+    for (int i = 0; i < listed; i++) {
+      if (chances[i] >= sure) {
+        reached += chances[i];
+      } else {
+        falling[count++] = chances[i];
+      }
+    }
+    int room = most - (listed - count);
+    if (room <= 0 || reached >= goal) { // too many are as probable: sort all
+      falling = Arrays.copyOf(chances, listed);
+      count = listed;
+      room = most;
+      reached = 0;
+    }
+    Arrays.sort(falling, 0, count);
     double least = 0;
-    for (int i = listed - 1; i >= Math.max(0, listed - most) && reached < goal; i--) {
+    for (int i = count - 1; i >= Math.max(0, count - room) && reached < goal; i--) {
       least = falling[i];
       reached += least;
     }
-    List<int[]> kept = new ArrayList<>();
+    return least;
+  }
+
+  /** The listed sets of at least a chance, with their subsets. */
+  private Lattice from(double least) {
+    List<int[]> whole = new ArrayList<>();
+    List<int[]> others = new ArrayList<>();
     for (int i = 0; i < listed; i++) {
-      if (chances[i] >= least * (1 - SAME)) {
+      if (chances[i] >= least) {
         int[] set = Arrays.copyOfRange(causes, i == 0 ? 0 : ends[i - 1], ends[i]);
         Arrays.sort(set);
-        kept.add(set);
+        (isLessLikelyThanItsSubsets(set) ? whole : others).add(set);
       }
     }
-    return kept;
+    return Lattice.closing(model.size(), whole, others);
+  }
+
+  /** Whether each cause lowers the chance of the set clearly, so that all subsets are kept too. */
+  private boolean isLessLikelyThanItsSubsets(int[] set) {
+    for (int cause : set) {
+      present[cause] = true;
+    }
+    boolean lower = true;
+    for (int cause : set) {
+      lower &= odds[cause] * barren[cause] < CLEARLY && !linked(cause);
+    }
+    for (int cause : set) {
+      present[cause] = false;
+    }
+    return lower;
   }
 }

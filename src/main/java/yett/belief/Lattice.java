@@ -71,10 +71,11 @@ public final class Lattice {
   /**
    * These sets and all their subsets.
    *
-   * @param sets causes of each set, ascending; no set twice
+   * @param whole causes of each set, ascending; all of its subsets are among these sets too
+   * @param others causes of each further set, ascending; no set twice
    */
-  static Lattice closing(int causes, List<int[]> sets) {
-    SetIndex index = SetIndex.closing(causes, sets);
+  static Lattice closing(int causes, List<int[]> whole, List<int[]> others) {
+    SetIndex index = SetIndex.closing(causes, whole, others);
     int[] starts = new int[index.largest() + 2];
     for (int i = 0; i < index.size(); i++) {
       starts[index.set(i).length + 1]++;
@@ -88,21 +89,38 @@ public final class Lattice {
     long[] keys = new long[index.size()];
     keys[0] = -1;
     int[] places = new int[keys.length];
+    int[] last = new int[keys.length];
+    int[] parent = new int[keys.length];
     for (int level = 1; level <= index.largest(); level++) {
       int from = starts[level];
-      int to = starts[level + 1];
-      long[] unsorted = new long[to - from];
-      for (int i = from; i < to; i++) {
-        int[] set = index.set(bySize[i]);
-        unsorted[i - from] = key(places[index.without(bySize[i], level - 1)], set[level - 1]);
+      int[] sets = Arrays.copyOfRange(bySize, from, starts[level + 1]);
+      for (int set : sets) {
+        last[set] = index.set(set)[level - 1];
+        parent[set] = places[index.without(set, level - 1)];
       }
-      System.arraycopy(unsorted, 0, keys, from, to - from);
-      Arrays.sort(keys, from, to);
-      for (int i = from; i < to; i++) {
-        places[bySize[i]] = Arrays.binarySearch(keys, from, to, unsorted[i - from]);
+      int[] sorted = sorted(sorted(sets, last, causes), parent, from);
+      for (int i = 0; i < sorted.length; i++) {
+        keys[from + i] = key(parent[sorted[i]], last[sorted[i]]);
+        places[sorted[i]] = from + i;
       }
     }
     return new Lattice(causes, index.largest(), keys);
+  }
+
+  /** Numbers in the order of a rank below {@code ranks}; of equal rank, in the order given. */
+  private static int[] sorted(int[] numbers, int[] rank, int ranks) {
+    int[] next = new int[ranks + 1];
+    for (int number : numbers) {
+      next[rank[number] + 1]++;
+    }
+    for (int r = 0; r < ranks; r++) {
+      next[r + 1] += next[r];
+    }
+    int[] sorted = new int[numbers.length];
+    for (int number : numbers) {
+      sorted[next[rank[number]]++] = number;
+    }
+    return sorted;
   }
 
   public int size() {

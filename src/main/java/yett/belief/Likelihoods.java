@@ -18,6 +18,9 @@ final class Likelihoods {
   /** Sum of weight times chance over the outcomes of a check, under each hypothesis. */
   private final BiFunction<CheckTable, double[], double[]> mixture;
 
+  /** The same for a moment, see {@link #brief}. */
+  private final BiFunction<CheckTable, List<Double>, double[]> alone;
+
   /** Chance of each outcome of a check, under each hypothesis. */
   private final Function<CheckTable, double[][]> outcomes;
 
@@ -29,12 +32,14 @@ final class Likelihoods {
       EffectsSeen effects,
       int size,
       BiFunction<CheckTable, double[], double[]> mixture,
+      BiFunction<CheckTable, List<Double>, double[]> alone,
       Function<CheckTable, double[][]> outcomes,
       BiFunction<CheckTable, Observation.Ticks, double[]> several) {
     this.model = model;
     this.effects = effects;
     this.size = size;
     this.mixture = mixture;
+    this.alone = alone;
     this.outcomes = outcomes;
     this.several = several;
   }
@@ -45,6 +50,7 @@ final class Likelihoods {
         effects,
         lattice.size(),
         (t, w) -> t.mixed(lattice, w),
+        (t, w) -> Scratch.ofThisThread().likelihood(t, lattice, w),
         t -> t.outcomeChances(lattice),
         (t, s) -> t.several(lattice, s));
   }
@@ -55,6 +61,7 @@ final class Likelihoods {
         effects,
         sets.length,
         (t, w) -> t.mixed(sets, w),
+        (t, w) -> t.mixed(sets, numbers(w)),
         t -> t.outcomeChances(sets),
         (t, s) -> t.several(sets, s));
   }
@@ -74,6 +81,15 @@ final class Likelihoods {
   }
 
   /**
+   * The same, for a moment: the array is not to be changed and holds until this thread asks again.
+   */
+  double[] brief(Observation observation, List<List<Observation>> before) {
+    return observation.ticks().isEmpty() && isAlone(observation.check(), before)
+        ? alone.apply(effects.table(observation.check()), observation.weights())
+        : of(observation, before);
+  }
+
+  /**
    * Chance of each outcome of a check under each hypothesis, given earlier observations of the same
    * subject.
    *
@@ -81,7 +97,7 @@ final class Likelihoods {
    */
   double[][] outcomes(String check, List<List<Observation>> before) {
     CheckTable table = effects.table(check);
-    if (isAlone(check, before)) {
+    if (isFirst(before) && model.repetition(check) == null) {
       return outcomes.apply(table);
     }
     Subject subject = new Subject(check, before);
@@ -91,7 +107,16 @@ final class Likelihoods {
   }
 
   private boolean isAlone(String check, List<List<Observation>> before) {
-    return !model.shared(check) && before.stream().allMatch(List::isEmpty);
+    return !model.shared(check) && isFirst(before);
+  }
+
+  private static boolean isFirst(List<List<Observation>> before) {
+    for (List<Observation> between : before) {
+      if (!between.isEmpty()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Joint chance of several observations of one machine in one state, under each hypothesis. */
@@ -108,8 +133,8 @@ final class Likelihoods {
   }
 
   private double[] mix(Observation observation) {
-    double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
-    double[] mixed = mixture.apply(effects.table(observation.check()), weights);
+    CheckTable table = effects.table(observation.check());
+    double[] mixed = mixture.apply(table, numbers(observation.weights()));
     if (observation.ticks().isPresent()) {
       double[] shows = shows(observation);
       double[] besides = besides(observation, shows);
@@ -143,6 +168,10 @@ final class Likelihoods {
       together[h] = ticks.counts() * (all - 1);
     }
     return together;
+  }
+
+  private static double[] numbers(List<Double> weights) {
+    return weights.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
   private double[] ones() {

@@ -1,24 +1,27 @@
 package yett.belief;
 
 /**
- * Lists the beliefs about reported gates of one rule base. How far down the most probable sets of
- * causes reach is much the same from gate to gate, so each listing begins where the last one ended;
+ * Lists the beliefs about reported gates of one rule base. How probable a set of causes has to be
+ * to be listed is much the same from gate to gate, so each listing begins where the last one ended;
  * what is listed does not depend on it. Thread-safe.
  */
 public final class Likely {
-  private volatile int lowered;
+  private volatile double least;
 
   /** See {@link Belief#atReport(CausalModel)}. */
   public Belief atReport(CausalModel model) {
     return Belief.atReport(model, this);
   }
 
-  /** How often the limit of the chances was lowered in the last listing; 0 before the first. */
-  int lowered() {
-    return lowered;
+  /**
+   * The chance of the least probable set of the last listing, given that some cause is present; 0
+   * before the first.
+   */
+  double least() {
+    return least;
   }
 
-  void lowered(int times) {
-    lowered = times;
+  void least(double chance) {
+    least = chance;
   }
 }

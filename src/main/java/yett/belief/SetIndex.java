@@ -29,13 +29,16 @@ final class SetIndex {
   /**
    * An index of the empty set (number 0), these sets and all their subsets.
    *
-   * @param sets causes of each set, ascending; none twice
+   * @param whole causes of each set, ascending; all of its subsets are among these sets too
+   * @param others causes of each further set, ascending; none twice
    */
-  static SetIndex closing(int causes, List<int[]> sets) {
-    SetIndex index = new SetIndex(causes, sets.size() + 16);
+  static SetIndex closing(int causes, List<int[]> whole, List<int[]> others) {
+    SetIndex index = new SetIndex(causes, whole.size() + others.size() + 16);
     index.add(new int[0]);
-    sets.stream().filter(s -> s.length > 0).forEach(index::add);
-    for (int i = 0; i < index.size(); i++) {
+    whole.stream().filter(s -> s.length > 0).forEach(index::add);
+    int closed = index.size();
+    others.stream().filter(s -> s.length > 0).forEach(index::add);
+    for (int i = closed; i < index.size(); i++) {
       for (int k = 0; k < index.set(i).length; k++) {
         if (index.without(i, k) < 0) {
           index.add(less(index.set(i), k));
@@ -74,9 +77,11 @@ final class SetIndex {
   }
 
   private static boolean isWithout(int[] less, int[] set, int position) {
-    return less.length == set.length - 1
-        && Arrays.equals(less, 0, position, set, 0, position)
-        && Arrays.equals(less, position, less.length, set, position + 1, set.length);
+    boolean same = less.length == set.length - 1;
+    for (int k = 0; same && k < less.length; k++) {
+      same = less[k] == set[k < position ? k : k + 1];
+    }
+    return same;
   }
 
   private static int[] less(int[] set, int position) {

@@ -33,12 +33,14 @@ public final class Support {
     PriorityQueue<Integer> best =
         new PriorityQueue<>(
             Comparator.<Integer>comparingDouble(h -> bySet[h]).thenComparingInt(h -> -h));
+    double least = 0;
     for (int h = 0; h < bySet.length; h++) {
-      if (bySet[h] > 0 && (best.size() < most || bySet[h] > bySet[best.element()])) {
+      if (bySet[h] > least) {
         best.add(h);
         if (best.size() > most) {
           best.remove();
         }
+        least = best.size() < most ? 0 : bySet[best.element()];
       }
     }
     List<Integer> chosen = new ArrayList<>(best);

@@ -14,10 +14,14 @@ import yett.knowledge.RuleBase;
  */
 public record Checked(RuleBase base, List<Problem> problems, int cases) {
 
-  /** Remarks, in sentences, on what is not wrong but worth a second look. */
+  /**
+   * Remarks, in sentences, on what is not wrong but worth a second look. Nothing is said of cards
+   * below an add-on: whoever writes it cannot change them.
+   */
   public List<String> remarks() {
     Stream<String> unproved =
         CardAnomalies.unproved(base).stream()
+            .filter(a -> base.isOwn("repair " + a.about()))
             .map(a -> "Repair " + a.about() + ": " + a.message() + ".");
     return Stream.of(StepsAtRisk.remarks(base).stream(), unproved, Priors.remarks(base).stream())
         .flatMap(remarks -> remarks)

@@ -23,7 +23,7 @@ public final class Priors {
   /** Remarks in sentences on causes with a prior that few causes can have. */
   static List<String> remarks(RuleBase base) {
     return ordinary(base)
-        .filter(c -> c.prior() > HIGH)
+        .filter(c -> c.prior() > HIGH && base.isOwn("cause " + c.id()))
         .map(c -> "Cause " + c.id() + ": " + tooHigh(c.id(), c.prior(), base))
         .toList();
   }

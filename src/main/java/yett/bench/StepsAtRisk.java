@@ -41,7 +41,10 @@ final class StepsAtRisk {
     StepsAtRisk risk = new StepsAtRisk(base);
     return risk.open.isEmpty() || risk.still.isEmpty()
         ? List.of()
-        : base.repairs().values().stream().flatMap(risk::on).toList();
+        : base.repairs().values().stream()
+            .filter(r -> base.isOwn("repair " + r.id()))
+            .flatMap(risk::on)
+            .toList();
   }
 
   private Set<String> excludedBy(String condition) {

@@ -275,6 +275,17 @@ public record RuleBase(
         .anyMatch(card -> card.endsWith(" " + id));
   }
 
+  /**
+   * Whether a card is among those that whoever works on this rule base can change: with add-ons,
+   * those that they add or replace.
+   *
+   * @param card as {@code cause chain-slack}
+   */
+  public boolean isOwn(String card) {
+    return addOns.isEmpty()
+        || addOns.stream().anyMatch(a -> a.adds().contains(card) || a.replaces().contains(card));
+  }
+
   public List<Check> complaints() {
     return ofKind(Check.Kind.COMPLAINT).toList();
   }

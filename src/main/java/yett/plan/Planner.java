@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import yett.belief.Belief;
+import yett.belief.LastFew;
 import yett.belief.Support;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -34,6 +36,9 @@ public final class Planner {
 
   static final int MOST = 160;
 
+  /** Beliefs of which the numbers are kept for the next question about them. */
+  private static final int VIEWS = 2;
+
   private static final double RETEST_MINUTES = 2;
 
   /**
@@ -47,6 +52,7 @@ public final class Planner {
 
   private final RuleBase base;
   private final Workshop workshop;
+  private final LastFew<Belief, View> views = new LastFew<>(VIEWS);
 
   /** By repair, its cost; see {@link #cost(Repair)}. */
   private final Map<String, Double> costs = new HashMap<>();
@@ -100,9 +106,30 @@ public final class Planner {
     }
   }
 
+  /**
+   * What a plan sees of a belief. A belief is often asked about twice: for another person, or when
+   * a set-up was entered.
+   *
+   * @param present for each cause, whether it is in a set of the support
+   * @param looked by check, the chances of its outcomes
+   */
+  private record View(
+      Belief belief, Support support, boolean[] present, Map<String, double[][]> looked) {
+    static View of(Belief belief) {
+      Support support = belief.support(MASS, MOST);
+      boolean[] present = support.present(belief.model().size());
+      return new View(belief, support, present, new ConcurrentHashMap<>());
+    }
+
+    double[][] chances(String check) {
+      return looked.computeIfAbsent(check, c -> belief.predict(c, support));
+    }
+  }
+
   public Advice advise(Belief belief, Options options) {
-    Support support = belief.support(MASS, MOST);
-    Scene scene = scene(belief, support, options);
+    View view = views.get(belief, View::of);
+    Support support = view.support();
+    Scene scene = scene(view, options);
     int state = workshop.state(options.setUps());
     Search.Result result = new Search(scene).run(support.weights(), state);
     List<Advice.Job> jobs = jobs(scene, result);
@@ -198,8 +225,10 @@ public final class Planner {
    * The numbers for the search. Only the causes in the support and the work that concerns them are
    * included, renumbered, because most of a large rule base is about other things.
    */
-  private Scene scene(Belief belief, Support support, Options options) {
-    boolean[] present = support.present(belief.model().size());
+  private Scene scene(View view, Options options) {
+    Belief belief = view.belief();
+    Support support = view.support();
+    boolean[] present = view.present();
     int[] places = new int[present.length];
     int causes = 0;
     for (int c = 0; c < present.length; c++) {
@@ -213,7 +242,7 @@ public final class Planner {
         base.checks().values().stream()
             .filter(c -> options.checks().contains(c.id()))
             .filter(c -> belief.couldTell(c.id(), present))
-            .map(c -> look(belief, support, c, options.call()))
+            .map(c -> look(view, c, options.call()))
             .toList();
     int count = causes;
     List<Scene.Job> repairs =
@@ -260,10 +289,10 @@ public final class Planner {
    * A check as numbers. On a call a look has no place: each is a separate question, answered from
    * where the caller is.
    */
-  private Scene.Look look(Belief belief, Support support, Check check, boolean call) {
+  private Scene.Look look(View view, Check check, boolean call) {
     double question = base.planning().question();
     double cost = question + check.minutes() + dislike(check.hazards());
-    double[][] chances = belief.predict(check.id(), support);
+    double[][] chances = view.chances(check.id());
     Optional<Place> place = check.place().filter(p -> !call);
     return place.isEmpty()
         ? new Scene.Look(check.id(), cost, workshop.state(check.needs()), chances)

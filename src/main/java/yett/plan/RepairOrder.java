@@ -33,6 +33,9 @@ final class RepairOrder {
 
   private final double[] efforts;
 
+  /** For each repair, the least chance for which it is begun. */
+  private final double[] least;
+
   /** For each repair, whether the chance that it removes something is enough to begin with it. */
   private final boolean[] begins;
 
@@ -108,6 +111,7 @@ final class RepairOrder {
             .mapToDouble(j -> Math.max(j.cost() + scene.retestCost(), 0.1))
             .toArray();
     begins = new boolean[removed.length];
+    least = scene.repairs().stream().mapToDouble(Scene.Job::least).toArray();
     searching = scene.handOver();
     chosen = new int[this.limit];
     scores = new double[this.limit];
@@ -219,7 +223,7 @@ final class RepairOrder {
         for (int k = 0; k < removed[r].length; k++) {
           removes += marginals[removed[r][k]] * chances[r][k];
         }
-        begins[r] = removes >= scene.repairs().get(r).least();
+        begins[r] = removes >= least[r];
         double score = removes / efforts[r];
         if (score > 1e-9) {
           insert(r, score);

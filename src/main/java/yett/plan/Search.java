@@ -70,8 +70,12 @@ final class Search {
   private final boolean single;
   private final boolean[] asked;
   private final boolean[] tried;
-  private final Map<Place, Double> orders = new HashMap<>();
-  private final Map<Place, Double> values = new HashMap<>();
+
+  /** By answers and failed repairs so far and set-ups in force. */
+  private final Known orders = new Known();
+
+  /** By these, the depth and the place of the round. */
+  private final Known values = new Known();
 
   private WorthOfFinding outlook;
   private double[] scratch = new double[0];
@@ -119,12 +123,6 @@ final class Search {
       double repairFirst,
       int first,
       boolean findingOut) {}
-
-  /**
-   * A node of the search: a hash of the answers and failed repairs so far, the set-ups in force,
-   * the depth, and the place of the round.
-   */
-  private record Place(long path, int state, int depth, int round) {}
 
   /** Thrown when the limit of work is reached. */
   private static final class TooMany extends RuntimeException {
@@ -504,9 +502,9 @@ final class Search {
       cutShort = true;
       return order;
     }
-    Place place = new Place(path, state, depth, round);
-    Double known = values.get(place);
-    if (known != null) {
+    long detail = (long) state << 32 | depth << 16 | round + 1; // a round has a small number
+    double known = values.get(path, detail);
+    if (!Double.isNaN(known)) {
       return known;
     }
     double best = order;
@@ -522,7 +520,7 @@ final class Search {
         }
       }
     }
-    values.put(place, best);
+    values.put(path, detail, best);
     return best;
   }
 
@@ -537,9 +535,8 @@ final class Search {
   }
 
   double order(double[] weights, int state, long path) {
-    Place place = new Place(path, state, -1, -1);
-    Double known = orders.get(place);
-    if (known != null) {
+    double known = orders.get(path, state);
+    if (!Double.isNaN(known)) {
       return known;
     }
     work += WORK_A_STATE + scene.hypotheses().length;
@@ -547,7 +544,7 @@ final class Search {
       throw new TooMany();
     }
     double value = ahead.value(weights, state, tried);
-    orders.put(place, value);
+    orders.put(path, state, value);
     return value;
   }
 

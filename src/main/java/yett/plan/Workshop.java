@@ -84,16 +84,20 @@ final class Workshop {
    */
   int leaving(int state, int needs) {
     int left = 0;
-    int before;
-    do {
+    for (int rest = needs; rest != 0; rest &= rest - 1) {
+      left |= excludes[Integer.numberOfTrailingZeros(rest)];
+    }
+    left &= state;
+    int before = 0;
+    while (left != before) {
       before = left;
-      for (int i = 0; i < excludes.length; i++) {
-        boolean goes = (excludes[i] & needs) != 0 || (within[i] & left) != 0;
-        if ((state >> i & 1) != 0 && goes) {
+      for (int rest = state & ~left; rest != 0; rest &= rest - 1) {
+        int i = Integer.numberOfTrailingZeros(rest);
+        if ((within[i] & left) != 0) {
           left |= 1 << i;
         }
       }
-    } while (left != before);
+    }
     return left & ~needs;
   }
 

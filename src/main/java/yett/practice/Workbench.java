@@ -273,15 +273,33 @@ public final class Workbench implements AutoCloseable {
    * @param card id of the check or repair; empty for anything else
    * @param reason why, in words; may be empty
    */
-  public record Hint(String card, String words, String reason) {}
+  public record Hint(
+      String card, String words, String reason, List<SetUp> leave, List<SetUp> enter) {}
 
   /** What the plan would do next and why; the hint is counted. */
   public Hint hint() {
     BestStep best = compass.best(moment);
-    Hint hint = new Hint(best.card(), best.words(), best.reason());
+    Optional<Refusal> unready = unready(best.card());
+    Hint hint =
+        new Hint(
+            best.card(),
+            best.words(),
+            best.reason(),
+            unready.map(Refusal::leave).orElse(List.of()),
+            unready.map(Refusal::enter).orElse(List.of()));
     keep.accept(PracticeEntry.hint(hint.words()));
     hints++;
     return hint;
+  }
+
+  /** Why the step of a hint could not be done in this state of the work; it is not counted. */
+  private Optional<Refusal> unready(String card) {
+    if (card.equals(BestStep.RETEST)) {
+      return safety.tryOut(moment);
+    }
+    return base.checks().containsKey(card)
+        ? safety.check(moment, base.checks().get(card))
+        : Optional.ofNullable(base.repairs().get(card)).flatMap(r -> safety.repair(moment, r));
   }
 
   public void madeSafe(Step.MakeSafe step) {

@@ -222,13 +222,35 @@ class MostProbableSetsTest {
     for (int most : new int[] {50, 4_000}) {
       for (double leftOut : new double[] {0.01, 0.3}) {
         Lattice alone = Enumeration.mostProbable(model, leftOut, most);
-        for (int from = 1; from < 20; from++) {
+        for (double least = 0.1; least > 1e-12; least /= 3) {
           Likely likely = new Likely();
-          likely.lowered(from);
+          likely.least(least);
           Lattice other = Enumeration.mostProbable(model, leftOut, most, likely);
-          assertThat(other.size()).as("from %s", from).isEqualTo(alone.size());
+          assertThat(other.size()).as("from %s", least).isEqualTo(alone.size());
           assertThat(model.priors(other)).isEqualTo(model.priors(alone));
         }
+      }
+    }
+  }
+
+  /**
+   * A thread uses its room for numbers again and knows the last answer; a new thread has neither.
+   */
+  @Test
+  void a_chance_does_not_depend_on_what_was_asked_before() throws Exception {
+    CausalModel model = Shipped.EXPERTISE.model();
+    Belief rough = Belief.roughly(model);
+    Belief fewer = Belief.atReport(model, 0.3, 500);
+    Observation slack = Observation.of("chain-sag", 2, model.table("chain-sag").outcomes());
+    Observation hangs = Observation.of("chain-looks", 1, model.table("chain-looks").outcomes());
+    Belief seen = rough.learn(slack);
+    for (Belief belief : List.of(rough, seen, fewer, rough, seen.learn(hangs), seen)) {
+      for (Observation asked : List.of(hangs, slack, hangs)) {
+        double[] alone = new double[1];
+        Thread thread = new Thread(() -> alone[0] = belief.chanceOf(asked));
+        thread.start();
+        thread.join();
+        assertThat(belief.chanceOf(asked)).isEqualTo(alone[0]);
       }
     }
   }

@@ -72,6 +72,16 @@ class CheckerTest {
         .allMatch(r -> r.matches("Repair (" + String.join("|", AT_RISK) + "): its step .*"));
   }
 
+  /** Whoever writes an add-on cannot change the cards below it. */
+  @Test
+  void of_an_add_on_only_its_own_cards_are_remarked_on() {
+    SortedMap<String, String> files = files();
+    files.put("quay/add-on.yaml", "add-on: quay\nname: The quay\n");
+    Checked checked = new Checker().check(files);
+    assertThat(checked.problems()).isEmpty();
+    assertThat(checked.remarks()).isEmpty();
+  }
+
   /** A repair laid over the shipped cards, with the steps that a stranger got past the checker. */
   private static List<String> remarks(String work) {
     SortedMap<String, String> files = KnowledgeSource.folder(Path.of("knowledge")).files();

@@ -200,6 +200,42 @@ class WorkbenchTest {
     }
   }
 
+  /** A trainee who types just what the hint names must not run into a safety error by it. */
+  @Test
+  void a_hint_names_the_set_ups_that_its_step_needs_first() {
+    int needed = 0;
+    for (long seed = 1; seed <= 6; seed++) {
+      Exercise exercise =
+          new Exercises(EXPERTISE)
+              .drawn(Optional.of("chain"), Optional.empty(), Role.ELECTRICIAN, seed);
+      try (Workbench bench = bench(exercise, List.of())) {
+        bench.lookForDangers();
+        for (int i = 0; i < 20; i++) {
+          Workbench.Hint hint = bench.hint();
+          hint.leave().forEach(bench::leave);
+          for (SetUp setUp : hint.enter()) {
+            assertThat(bench.refused(setUp)).isEmpty();
+            bench.enter(setUp);
+            needed++;
+          }
+          Check check = BASE.checks().get(hint.card());
+          Repair repair = BASE.repairs().get(hint.card());
+          if (check != null) {
+            assertThat(bench.refused(check)).isEmpty();
+            bench.ask(check);
+          } else if (repair != null) {
+            assertThat(bench.refused(repair)).isEmpty();
+            bench.repair(repair);
+          } else {
+            break;
+          }
+        }
+        assertThat(bench.slips()).isEmpty();
+      }
+    }
+    assertThat(needed).isPositive();
+  }
+
   @Test
   void an_exercise_that_was_left_goes_on_where_it_was() {
     Exercise exercise = exercise(SLACK);

@@ -124,5 +124,6 @@ public final class PracticeTable {
             + label
             + hint.words()
             + (hint.reason().isEmpty() ? "" : " (" + hint.reason() + ")"));
+    console.show(new RefusalViews().first(hint.leave(), hint.enter(), labels.all()));
   }
 }

@@ -20,11 +20,18 @@ record RefusalViews() {
     } else {
       blocks.add(Block.paragraph(refusal.why()));
     }
-    if (!refusal.leave().isEmpty()) {
-      blocks.add(Block.paragraph("To leave first: " + names(refusal.leave(), things) + "."));
+    blocks.addAll(first(refusal.leave(), refusal.enter(), things));
+    return blocks;
+  }
+
+  /** The set-ups to leave and to enter first. */
+  List<Block> first(List<SetUp> leave, List<SetUp> enter, List<LabelledCards.Thing> things) {
+    List<Block> blocks = new ArrayList<>();
+    if (!leave.isEmpty()) {
+      blocks.add(Block.paragraph("To leave first: " + names(leave, things) + "."));
     }
-    if (!refusal.enter().isEmpty()) {
-      blocks.add(Block.paragraph("To enter first: " + names(refusal.enter(), things) + "."));
+    if (!enter.isEmpty()) {
+      blocks.add(Block.paragraph("To enter first: " + names(enter, things) + "."));
     }
     return blocks;
   }
