@@ -151,9 +151,31 @@ public final class Planner {
             expected,
             result.order().value(),
             result.findingOut());
-    return advice.kind() == Advice.Kind.REPAIR && !options.call()
-        ? confirmed(advice, scene, support.weights(), state)
-        : advice;
+    if (options.call() || jobs.isEmpty()) {
+      return advice;
+    }
+    return ask ? lighter(advice, scene, state) : confirmed(advice, scene, support.weights(), state);
+  }
+
+  /**
+   * The advice with the check that the card of the first repair wants, where the best check needs a
+   * dearer set-up. It is made in any case, so nobody locks the gate off before it.
+   */
+  private Advice lighter(Advice advice, Scene scene, int state) {
+    String best = advice.candidates().get(0).check();
+    return wanted(advice.jobs().get(0).repair(), scene)
+        .filter(look -> !advice.findingOut())
+        .filter(
+            look ->
+                scene.checks().stream()
+                    .filter(other -> other.id().equals(best))
+                    .anyMatch(other -> change(look, state) < change(other, state)))
+        .map(look -> confirming(advice, look, scene, state))
+        .orElse(advice);
+  }
+
+  private double change(Scene.Look look, int state) {
+    return workshop.change(state, look.needs());
   }
 
   /**
@@ -168,13 +190,15 @@ public final class Planner {
                 new Confirming(scene, weights, state)
                     .before(numberOf(repair, scene))
                     .map(scene.checks()::get))
-        .map(
-            look ->
-                advice
-                    .candidate(look.id())
-                    .orElse(new Advice.Candidate(look.id(), scene.asking(look, state), 0)))
-        .map(advice::confirmingBy)
+        .map(look -> confirming(advice, look, scene, state))
         .orElse(advice);
+  }
+
+  private static Advice confirming(Advice advice, Scene.Look look, Scene scene, int state) {
+    return advice.confirmingBy(
+        advice
+            .candidate(look.id())
+            .orElse(new Advice.Candidate(look.id(), scene.asking(look, state), 0)));
   }
 
   /** The check that a repair's card wants first, if it can still be made. */
