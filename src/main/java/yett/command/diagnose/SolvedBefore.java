@@ -35,7 +35,7 @@ public record SolvedBefore(OpenCase open) {
   }
 
   /**
-   * Offers to send somebody if the same was complained of before.
+   * Offers to send somebody if the same fault was reported before.
    *
    * @return whether somebody goes, so that the call is not over
    */
