@@ -777,6 +777,8 @@ class InterviewTest {
     say(new Event.Answered("chain-looks", new Answer.CannotTell()));
     assertThat(asked()).isEqualTo("noise-kind");
     say(new Event.Answered("noise-kind", new Answer.Chosen("usual")));
+    assertThat(asked()).isEqualTo("as-usual-again"); // before somebody is sent
+    say(new Event.Answered("as-usual-again", new Answer.Chosen("not-as-usual")));
     assertThat(step()).isInstanceOf(Step.HandOver.class);
     person = Role.TECHNICIAN;
     noDangers();

@@ -71,6 +71,14 @@ class SenseRulesTest extends ShownByExamples {
             "the supply of a beam in a run is measured once the beam drops out in one",
             new Fact.ComplaintsTaken()),
         example(
+            "a caller who found nothing pressed or turned is not asked about each switch",
+            new Fact.Person(Role.CALLER),
+            said(1, 0, Role.CALLER, "held-devices", "none")),
+        example(
+            "a caller who found the stop buttons at rest is not asked about them again",
+            new Fact.Person(Role.CALLER),
+            said(1, 0, Role.CALLER, "stop-button-look", "at-rest")),
+        example(
             "a fault that is shown is read before the power is cut",
             new Fact.ComplaintsTaken(),
             complained("fault-lamp")),

@@ -71,6 +71,9 @@ class StopRulesTest extends ShownByExamples {
             site("grade", "4 %")),
         example("a leaf without its chain is not run", said(1, "chain-looks", "parted")),
         example("a gate whose chain lies deep is not run", said(1, "chain-looks", "hangs")),
+        example("a child makes no repair", new Fact.Person(Role.CALLER, true)),
+        example("a child looks from away only", new Fact.Person(Role.CALLER, true)),
+        example("a child runs no gate", new Fact.Person(Role.CALLER, true)),
         example(
             "a caller does not run a gate whose chain may be off",
             new Fact.Person(Role.CALLER),
