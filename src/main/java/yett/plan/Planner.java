@@ -167,9 +167,9 @@ public final class Planner {
         .filter(look -> !advice.findingOut())
         .filter(
             look ->
-                scene.checks().stream()
-                    .filter(other -> other.id().equals(best))
-                    .anyMatch(other -> change(look, state) < change(other, state)))
+                look(best, scene)
+                    .filter(other -> change(look, state) < change(other, state))
+                    .isPresent())
         .map(look -> confirming(advice, look, scene, state))
         .orElse(advice);
   }
@@ -204,8 +204,12 @@ public final class Planner {
   /** The check that a repair's card wants first, if it can still be made. */
   private Optional<Scene.Look> wanted(String repair, Scene scene) {
     return base.repairs().get(repair).measureFirst().stream()
-        .flatMap(id -> scene.checks().stream().filter(look -> look.id().equals(id)))
+        .flatMap(id -> look(id, scene).stream())
         .findFirst();
+  }
+
+  private static Optional<Scene.Look> look(String check, Scene scene) {
+    return scene.checks().stream().filter(look -> look.id().equals(check)).findFirst();
   }
 
   private static int numberOf(String repair, Scene scene) {

@@ -158,17 +158,17 @@ final class Listening {
     List<Found> findings = new ArrayList<>();
     Set<String> cards = new HashSet<>();
     Stream.concat(firsts.stream().sorted(BY_WEIGHT), sorted(best))
-        .filter(f -> cards.add(f.thing().kind() + f.thing().card()))
+        .filter(f -> cards.add(card(f)))
         .limit(MOST)
         .map(this::clear)
         .forEach(findings::add);
-    long clauses =
-        firsts.stream()
-            .map(f -> f.thing().kind() + f.thing().card())
-            .distinct()
-            .limit(MOST)
-            .count();
+    long clauses = firsts.stream().map(Listening::card).distinct().limit(MOST).count();
     return new Heard(sorted(dangers).limit(MOST).toList(), findings, (int) clauses);
+  }
+
+  /** All that is said of one card counts once. */
+  private static String card(Found found) {
+    return found.thing().kind() + found.thing().card();
   }
 
   private static Stream<Found> sorted(Map<Thing, Double> fits) {

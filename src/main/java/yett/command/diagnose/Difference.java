@@ -31,7 +31,7 @@ record Difference(RuleBase base, Moment moment) {
   }
 
   /** Of both columns, that there is no difference. */
-  static Answer answer(Check look, Set<String> unusual) {
+  private static Answer answer(Check look, Set<String> unusual) {
     return new Answer.Chosen(
         unusual.size() == 1 ? unusual.iterator().next() : look.outcomes().get(0).id());
   }

@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Columns;
@@ -30,7 +31,7 @@ record LookColumns(
   private static final Pattern BOTH = Pattern.compile("(\\d{1,3})([a-z]?)/([a-z]?)");
   private static final Pattern NUMBERED = Pattern.compile("(\\d{1,3})([a-z]*)(\\s.*)");
 
-  /** Letters for both columns; empty if the word is none such, or no such look has its number. */
+  /** Letters for both columns; empty if the word is none such. */
   static Optional<LookColumns> both(List<Check> looks, String word) {
     Matcher two = BOTH.matcher(word);
     if (!two.matches()) {
@@ -83,20 +84,17 @@ record LookColumns(
               Matcher at =
                   Pattern.compile("^" + word + "\\b|" + word + "$").matcher(numbered.group(3));
               return at.find()
-                  ? Optional.of(
+                  ? Stream.of(
                       new Only(
                           look, name, numbered.group(1) + numbered.group(2) + at.replaceFirst("")))
-                      .stream()
-                  : Optional.<Only>empty().stream();
+                  : Stream.empty();
             })
         .findFirst();
   }
 
   /** How to answer the columns of looks that have them; empty if none has. */
   static Optional<String> help(List<Check> looks) {
-    return looks.stream()
-        .flatMap(look -> look.columns().stream())
-        .findFirst()
+    return columns(looks)
         .map(
             c ->
                 "For "

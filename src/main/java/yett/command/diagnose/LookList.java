@@ -187,16 +187,10 @@ final class LookList {
     Map<String, Answer> answers = new LinkedHashMap<>();
     said.answers()
         .forEach((i, answer) -> answers.put(round.looks().get(i).card(), answer.orElseThrow()));
-    differences(moment, round, said)
-        .forEach(
-            told -> {
-              boolean taken =
-                  said.named().stream()
-                      .anyMatch(i -> round.looks().get(i).card().equals(told.check()));
-              if (!taken) {
-                answers.put(told.check(), told.answer());
-              }
-            });
+    List<String> named = said.named().stream().map(i -> round.looks().get(i).card()).toList();
+    differences(moment, round, said).stream()
+        .filter(told -> !named.contains(told.check()))
+        .forEach(told -> answers.put(told.check(), told.answer()));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
     sitting.show(views.taken(moment, sitting.moment(), round));

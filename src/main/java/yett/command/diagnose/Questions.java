@@ -202,7 +202,16 @@ public final class Questions {
    */
   public Optional<List<Integer>> severalBeside(
       String prompt, List<String> ids, List<String> texts, List<Integer> numbers, Runnable untold) {
-    Entries entries = new Entries(ids, texts, numbers);
+    return beside(prompt, new Entries(ids, texts, numbers), untold);
+  }
+
+  /** The same for a list that is numbered from 1. */
+  Optional<List<Integer>> severalBeside(
+      String prompt, List<String> ids, List<String> texts, Runnable untold) {
+    return beside(prompt, new Entries(ids, texts), untold);
+  }
+
+  private Optional<List<Integer>> beside(String prompt, Entries entries, Runnable untold) {
     return picked(Optional.empty(), prompt, entries, false, Optional.of(untold));
   }
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import yett.console.Block;
 import yett.interview.Answer;
 import yett.knowledge.Check;
@@ -76,7 +75,6 @@ public final class SaidBesides {
             "0 for none, or numbers",
             things.stream().map(Thing::card).toList(),
             texts,
-            IntStream.rangeClosed(1, texts.size()).boxed().toList(),
             () -> sitting.say("Then none of it counts."));
     picked.ifPresent(
         p ->

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import yett.command.common.HeardAnswer;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.knowledge.Check;
@@ -24,12 +23,12 @@ record TwoReadings(Check check, Columns columns, Answer.Read first, Answer.Read 
     }
     Measures measures = check.measures().get();
     List<String> parts = parts(check.columns().get(), line);
-    if (parts.size() != 2 || HeardAnswer.reading(measures, line).answer().isPresent()) {
+    if (parts.size() != 2 || WanderingReading.read(measures, line).isPresent()) {
       return Optional.empty();
     }
-    Optional<Answer.Read> second = read(measures, parts.get(1));
+    Optional<Answer.Read> second = WanderingReading.read(measures, parts.get(1));
     Optional<Answer.Read> first =
-        read(
+        WanderingReading.read(
             measures,
             parts.get(0).matches("[-+\\d.,]+") ? parts.get(0) + unit(parts.get(1)) : parts.get(0));
     return first.isPresent() && second.isPresent()
@@ -39,11 +38,8 @@ record TwoReadings(Check check, Columns columns, Answer.Read first, Answer.Read 
 
   /** The text of each column, in the order of the card. */
   private static List<String> parts(Columns columns, String line) {
-    List<String> parts = new ArrayList<>();
-    for (String part :
-        line.strip().toLowerCase(Locale.ROOT).split("\\s*(?:[/;]|,\\s|\\band\\b)\\s*")) {
-      parts.add(part);
-    }
+    List<String> parts =
+        List.of(line.strip().toLowerCase(Locale.ROOT).split("\\s*(?:[/;]|,\\s|\\band\\b)\\s*"));
     if (parts.size() != 2) {
       return List.of();
     }
@@ -80,10 +76,6 @@ record TwoReadings(Check check, Columns columns, Answer.Read first, Answer.Read 
 
   private static String unit(String typed) {
     return typed.replaceFirst("^[-+\\d.,]+", "");
-  }
-
-  private static Optional<Answer.Read> read(Measures measures, String typed) {
-    return HeardAnswer.reading(measures, typed).answer().flatMap(Answer::reading);
   }
 
   /** The one that is judged. */

@@ -64,7 +64,7 @@ record WanderingReading(String said, Answer.Read one, Answer.Read other, Answer.
         .map(middle -> new WanderingReading(line.strip(), one.get(), other.get(), middle));
   }
 
-  private static Optional<Answer.Read> read(Measures measures, String typed) {
+  static Optional<Answer.Read> read(Measures measures, String typed) {
     return HeardAnswer.reading(measures, typed).answer().flatMap(Answer::reading);
   }
 

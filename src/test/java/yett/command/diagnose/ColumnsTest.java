@@ -13,8 +13,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
 import yett.interview.Event;
-import yett.interview.Occasion;
-import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.testing.Shipped;
 
@@ -147,29 +145,9 @@ class ColumnsTest extends TechniciansCase {
     return event instanceof Event.Answered a && a.check().equals("which-way");
   }
 
-  /** A round of these looks, at which a line is typed. */
-  private void round(List<Check> checks, String line) {
-    try (OpenCase open = typed.open()) {
-      Sitting sitting = typed.sitting(open, line);
-      List<Step.Ask> asks =
-          checks.stream()
-              .map(
-                  c ->
-                      new Step.Ask(
-                          c,
-                          List.of(),
-                          Optional.empty(),
-                          Optional.empty(),
-                          Occasion.of(Occasion.Kind.WORTH)))
-              .toList();
-      new LookList(sitting, new PromptRequests(sitting))
-          .ask(new Step.LookRound(LOOKS.get(1).place().orElseThrow(), asks, List.of(), List.of()));
-    }
-  }
-
   @Test
   void a_round_with_columns_says_how_to_answer_them_and_which_way_it_goes_wrong() {
-    round(LOOKS, "2a/b, 3b closing");
+    typed.round(LOOKS, "2a/b, 3b closing");
     assertThat(typed.screen())
         .contains("For 2, 3, opening and closing can differ: 3b/a is b opening only");
     assertThat(typed.stored())
@@ -181,27 +159,27 @@ class ColumnsTest extends TechniciansCase {
 
   @Test
   void what_differs_in_both_columns_goes_wrong_both_ways_alike() {
-    round(LOOKS, "2a/b, 3b opening");
+    typed.round(LOOKS, "2a/b, 3b opening");
     assertThat(typed.stored())
         .contains(new Event.Answered("which-way", new Answer.Chosen("alike")));
   }
 
   @Test
   void a_look_not_told_apart_says_nothing_of_a_way() {
-    round(LOOKS, "2b");
+    typed.round(LOOKS, "2b");
     assertThat(typed.stored()).noneMatch(ColumnsTest::isWhichWay);
   }
 
   @Test
   void the_columns_answer_the_look_that_asks_which_way() {
-    round(List.of(LOOKS.get(1), check("which-way")), "1a/b");
+    typed.round(List.of(LOOKS.get(1), check("which-way")), "1a/b");
     assertThat(typed.stored())
         .contains(new Event.Answered("which-way", new Answer.Chosen("closing")));
   }
 
   @Test
   void what_was_said_of_the_way_itself_stays() {
-    round(List.of(LOOKS.get(1), check("which-way")), "1a/b, 2c");
+    typed.round(List.of(LOOKS.get(1), check("which-way")), "1a/b, 2c");
     assertThat(typed.stored())
         .contains(new Event.Answered("which-way", new Answer.Chosen("opening")))
         .doesNotContain(new Event.Answered("which-way", new Answer.Chosen("closing")));

@@ -16,7 +16,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
 import yett.interview.Event;
-import yett.interview.Occasion;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
@@ -301,24 +300,7 @@ class LookListTest {
 
   /** A round of these looks, at which the lines are typed. */
   private void round(List<String> checks, String... lines) {
-    try (OpenCase open = typed.open()) {
-      Sitting sitting = typed.sitting(open, lines);
-      List<Step.Ask> asks =
-          checks.stream()
-              .map(Shipped.BASE.checks()::get)
-              .map(
-                  c ->
-                      new Step.Ask(
-                          c,
-                          List.of(),
-                          Optional.empty(),
-                          Optional.empty(),
-                          Occasion.of(Occasion.Kind.WORTH)))
-              .toList();
-      Step.LookRound round =
-          new Step.LookRound(asks.get(0).check().place().orElseThrow(), asks, List.of(), List.of());
-      new LookList(sitting, new PromptRequests(sitting)).ask(round);
-    }
+    typed.round(checks.stream().map(Shipped.BASE.checks()::get).toList(), lines);
   }
 
   /** Whatever is found set is a yes, in whatever words; it is asked back, and the words stay. */

@@ -25,6 +25,9 @@ import yett.desk.OpenCase;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Expertise;
+import yett.interview.Occasion;
+import yett.interview.Step;
+import yett.knowledge.Check;
 import yett.knowledge.Role;
 
 /** A case in a casebook of its own, and somebody who types lines at it until none is left. */
@@ -121,6 +124,26 @@ final class TypedCase implements AutoCloseable {
   /** These lines are typed at it; what it says is on the screen. */
   Sitting sitting(OpenCase open, String... lines) {
     return new Sitting(console(lines), open);
+  }
+
+  /** A round of these looks, at the place of the first, at which the lines are typed. */
+  void round(List<Check> looks, String... lines) {
+    try (OpenCase open = open()) {
+      List<Step.Ask> asks =
+          looks.stream()
+              .map(
+                  look ->
+                      new Step.Ask(
+                          look,
+                          List.of(),
+                          Optional.empty(),
+                          Optional.empty(),
+                          Occasion.of(Occasion.Kind.WORTH)))
+              .toList();
+      Sitting sitting = sitting(open, lines);
+      new LookList(sitting, new PromptRequests(sitting))
+          .ask(new Step.LookRound(looks.get(0).place().orElseThrow(), asks, List.of(), List.of()));
+    }
   }
 
   private PlainConsole console(String... lines) {
