@@ -92,7 +92,10 @@ final class Audit {
       find(
           event.seq(),
           Finding.Kind.CLOCK,
-          "is dated " + event.at() + ", before the one that was written before it");
+          "is dated "
+              + event.at()
+              + ", before the one that was written before it (usual if it waited on a computer or"
+              + " came in a file)");
     }
   }
 

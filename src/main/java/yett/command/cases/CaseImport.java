@@ -14,6 +14,7 @@ import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Desk;
 import yett.desk.ImportCheck;
+import yett.desk.TwoCourses;
 
 /** Imports cases from a file that another casebook exported. */
 final class CaseImport implements CarryFile.Reader {
@@ -100,7 +101,10 @@ final class CaseImport implements CarryFile.Reader {
   private void take(CarriedCase carried) {
     ImportedCase taken = casebook.take(carried);
     if (taken.outcome() == ImportedCase.Outcome.CONFLICT) {
-      if (apart) {
+      Optional<Integer> joined = TwoCourses.join(desk, carried, taken);
+      if (joined.isPresent()) {
+        tellJoined(taken, joined.get());
+      } else if (apart) {
         ImportedCase own = casebook.takeApart(carried);
         blocks.add(
             Block.paragraph(
@@ -121,6 +125,22 @@ final class CaseImport implements CarryFile.Reader {
       }
     } else if (taken.outcome() == ImportedCase.Outcome.CONTINUED) {
       continued++;
+    }
+  }
+
+  private void tellJoined(ImportedCase taken, int added) {
+    if (added > 0) {
+      continued++;
+      blocks.add(
+          Block.paragraph(
+              "Case "
+                  + taken.id()
+                  + " went on in both places, in one of them only with what the desk noted of the"
+                  + " call. "
+                  + (added == 1 ? "1 entry" : added + " entries")
+                  + " of the file "
+                  + (added == 1 ? "was" : "were")
+                  + " added to what is here."));
     }
   }
 
