@@ -30,7 +30,21 @@ final class ServerTroubles {
       return "no computer of this name is known. See that the name in YETT_CASEBOOK is right and"
           + " that the network is there.";
     }
-    // The driver has no SQLSTATE for this, but all its messages about TLS contain this word.
+    // The driver has no SQLSTATE for these, but in every language its messages have these words.
+    if (Troubles.told(trouble).contains("sslmode")) {
+      return "the sslmode in YETT_CASEBOOK is none that there is. Write sslmode=verify-full or"
+          + " sslmode=require.";
+    }
+    if (Troubles.told(trouble).contains("HostnameVerifier")) {
+      return "the server's certificate is for a computer of another name, so this may not be the"
+          + " right server. Write the name in YETT_CASEBOOK as the certificate has it, or ask the"
+          + " server's administrator.";
+    }
+    if (Troubles.told(trouble).contains("PKIX")) {
+      return "the server's certificate is not one that sslrootcert vouches for, so this may not be"
+          + " the right server, or it has a new certificate. Ask its administrator for the"
+          + " certificate to check it by.";
+    }
     if (Troubles.told(trouble).contains("SSL")) {
       return "an encrypted connection (TLS) to the server cannot be made ("
           + Troubles.told(trouble)
@@ -43,6 +57,10 @@ final class ServerTroubles {
       case "08001" ->
           "the server does not answer. See that the network is there, that the name and port in"
               + " YETT_CASEBOOK are right, and that PostgreSQL runs and lets this computer in.";
+      case "08004" ->
+          "the server refuses the connection. Most often no password was found for it: put a line"
+              + " HOST:PORT:DATABASE:USER:PASSWORD into ~/.pgpass (on Windows"
+              + " %APPDATA%\\postgresql\\pgpass.conf).";
       case "53300" ->
           "the server has no room for another connection. Try again in a moment; if it"
               + " lasts, its administrator can raise max_connections.";

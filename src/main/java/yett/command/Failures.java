@@ -10,6 +10,7 @@ import org.springframework.shell.core.command.ExitStatus;
 import org.springframework.shell.core.command.exit.ExitStatusExceptionMapper;
 import yett.casebook.CaseNotFound;
 import yett.casebook.CasebookException;
+import yett.casebook.CasebookUnreachable;
 import yett.command.common.ExitException;
 import yett.command.common.Mistakes;
 import yett.command.common.Sysexits;
@@ -24,6 +25,12 @@ import yett.rules.RuleErrors;
  * an exit status.
  */
 final class Failures implements ExitStatusExceptionMapper {
+  private static final String WITHOUT_SERVER =
+      "Until it can be reached: call takes calls and keeps them on this computer. At a gate, set"
+          + " YETT_CASEBOOK to nothing to work on this computer's own casebook, and bring the case"
+          + " to the server in a file afterwards: cases export, cases import"
+          + " (docs/casebook.md, Without a signal).";
+
   private final StandardStreams output;
   private final Mistakes mistakes;
   private ExitStatus last = Sysexits.OK;
@@ -74,6 +81,9 @@ final class Failures implements ExitStatusExceptionMapper {
     ExitStatus status = status(failure);
     boolean ours = status == Sysexits.SOFTWARE;
     output.tell(ours ? mistakes.told(failure) : failure.getMessage());
+    if (failure instanceof CasebookUnreachable) {
+      output.tell(WITHOUT_SERVER);
+    }
     return status;
   }
 

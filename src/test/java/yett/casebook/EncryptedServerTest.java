@@ -70,6 +70,28 @@ class EncryptedServerTest {
         .hasMessageNotContaining(PostgresServer.PASSWORD);
   }
 
+  @Test
+  void a_certificate_for_another_computer_is_told() {
+    assertThatThrownBy(
+            () ->
+                Casebook.open(
+                    beyond(ENCRYPTED.newCasebook())
+                        + "&sslmode=verify-full&sslrootcert="
+                        + ENCRYPTED.certificate()))
+        .isInstanceOf(CasebookUnreachable.class)
+        .hasMessageContaining("the server's certificate is for a computer of another name");
+  }
+
+  @Test
+  void a_certificate_that_the_given_one_does_not_vouch_for_is_told() {
+    assertThat(
+            ServerTroubles.explained(
+                new Address("jdbc:postgresql://quay.example/yett"),
+                new SQLException("SSL error: PKIX path validation failed: x.y.Z", "08006")))
+        .hasMessageContaining("is not one that sslrootcert vouches for")
+        .hasMessageNotContaining("PKIX");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"prefer", "allow"})
   void to_leave_it_to_the_server_is_neither_yes_nor_no(String mode) {

@@ -59,6 +59,15 @@ class ServerTroublesTest {
   }
 
   @Test
+  void a_missing_password_is_told_and_so_is_an_sslmode_that_there_is_not() {
+    assertThatThrownBy(() -> Casebook.open(SERVER.address(database) + "?user=desk"))
+        .hasMessageContaining("Most often no password was found")
+        .hasMessageContaining("~/.pgpass");
+    assertThatThrownBy(() -> Casebook.open(SERVER.address(database) + "?sslmode=verify_full"))
+        .hasMessageContaining("the sslmode in YETT_CASEBOOK is none that there is");
+  }
+
+  @Test
   void a_wrong_password_is_told_and_not_shown() {
     String wrong = SERVER.address(database) + "?user=desk&password=hemlock";
 

@@ -122,6 +122,11 @@ public final class PostgresServer implements AutoCloseable {
     return url(name);
   }
 
+  /** The certificate of an encrypted server, as text. */
+  public Path certificate() {
+    return Path.of(data()).resolve("server.crt");
+  }
+
   /**
    * The address of a database with user and password. It sets long timeouts: the program gives up
    * soon because somebody is waiting, but a test waits as long as a busy machine takes.
