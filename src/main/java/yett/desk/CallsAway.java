@@ -10,7 +10,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import yett.casebook.CarriedCase;
+import yett.casebook.CaseId;
+import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
 import yett.casebook.ImportedCase;
@@ -96,8 +99,27 @@ final class CallsAway {
               + call.siteId()
               + "), begun while the server was away, is delivered: case "
               + taken.id()
-              + (apart ? ", beside the one that went on there meanwhile." : "."));
+              + (apart ? ", beside the one that went on there meanwhile." : ".")
+              + " Whoever goes opens it with: resume "
+              + taken.id()
+              + " --as technician."
+              + othersOpen(server, taken.id()));
     }
     return here.unreadable().isEmpty();
+  }
+
+  /** Open cases at the same gate, which nobody could see during the call. */
+  private static String othersOpen(Casebook server, CaseId arrived) {
+    String others =
+        server.casesAt(server.summary(arrived).siteId()).stream()
+            .filter(c -> !c.id().equals(arrived))
+            .filter(c -> c.summary().state() == CaseStatus.OPEN)
+            .map(c -> c.id().toString())
+            .collect(Collectors.joining(", "));
+    return others.isEmpty()
+        ? ""
+        : " Also open at this gate: "
+            + others
+            + ". See that nobody is sent twice: calls shows who goes.";
   }
 }

@@ -26,8 +26,18 @@ final class InProcess {
   }
 
   /** The same with another clock. */
-  static synchronized Pipe.Result run(
+  static Pipe.Result run(
       Map<String, String> environment, Clock clock, String stdin, String... words) {
+    return run(
+        environment,
+        clock,
+        new ByteArrayInputStream(stdin.getBytes(StandardCharsets.UTF_8)),
+        words);
+  }
+
+  /** The same with lines that arrive while the program runs. */
+  static synchronized Pipe.Result run(
+      Map<String, String> environment, Clock clock, InputStream stdin, String... words) {
     Map<String, String> all = Programs.environment();
     all.putAll(environment);
     InputStream in = System.in;
@@ -36,7 +46,7 @@ final class InProcess {
     ByteArrayOutputStream shown = new ByteArrayOutputStream();
     ByteArrayOutputStream told = new ByteArrayOutputStream();
     try {
-      System.setIn(new ByteArrayInputStream(stdin.getBytes(StandardCharsets.UTF_8)));
+      System.setIn(stdin);
       System.setOut(new PrintStream(shown, true, StandardCharsets.UTF_8));
       System.setErr(new PrintStream(told, true, StandardCharsets.UTF_8));
       int status = Shell.run(all, clock, words);

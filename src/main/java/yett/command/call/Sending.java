@@ -84,7 +84,9 @@ public final class Sending {
     Instant at = when.at();
     sitting.say("Read out: somebody will be there by " + CallWords.when(at) + ".");
     if (when.isChosen()) {
-      sitting.say(CHOSEN.formatted(partOfDay(at), sitting.open().id()));
+      sitting.say(
+          CHOSEN.formatted(
+              partOfDay(at), sitting.isKeptHere() ? "CASE" : sitting.open().id().toString()));
     }
     Duration until = Duration.between(sitting.open().now(), at);
     if (level.equals(Pressing.Urgency.AT_ONCE.words()) && until.compareTo(AT_ONCE) > 0) {
@@ -124,15 +126,8 @@ public final class Sending {
     return Optional.empty();
   }
 
-  /** Ends the call and says how the person who goes continues with the case. */
+  /** Ends the call; the person who goes continues the case. */
   public void leave() {
-    String id = sitting.open().id().toString();
-    sitting.say(
-        "The sheet for whoever goes: dispatch "
-            + id
-            + ". They go on with: resume "
-            + id
-            + " --as technician.");
     throw new Dispatched();
   }
 

@@ -23,7 +23,6 @@ public final class Conversation {
   private final Inspecting inspecting;
   private final ComingBack back;
   private Runnable first = () -> {};
-  private boolean keptHere;
 
   /**
    * @param knownSite answers to site questions kept from an earlier case at this gate
@@ -55,7 +54,7 @@ public final class Conversation {
    * get another number there.
    */
   Conversation keptHere() {
-    keptHere = true;
+    sitting.keepHere();
     return this;
   }
 
@@ -88,9 +87,9 @@ public final class Conversation {
         }
       }
     } catch (Sending.Dispatched e) {
-      // Everything was said; the person who is sent continues the case.
+      sitting.say(sitting.isKeptHere() ? sentFromHere() : sent());
     } catch (CaseLeftException e) {
-      sitting.show(Block.blank(), Block.paragraph(keptHere ? savedHere() : saved()));
+      sitting.show(Block.blank(), Block.paragraph(sitting.isKeptHere() ? savedHere() : saved()));
       new LeftBehind(sitting.base()).of(sitting.moment()).ifPresent(sitting::show);
     }
     leave();
@@ -104,15 +103,35 @@ public final class Conversation {
     }
   }
 
+  private String sent() {
+    return "The sheet for whoever goes: dispatch "
+        + sitting.open().id()
+        + ". They go on with: resume "
+        + sitting.open().id()
+        + " --as technician.";
+  }
+
+  /** The same for a case stored on this computer, whose number is another case on the server. */
+  private String sentFromHere() {
+    return "Until the server answers, the sheet for whoever goes is: dispatch "
+        + sitting.open().id()
+        + ". Do not give them this number to go on with: on the server it is another case. They get"
+        + " the number that Yett shows when the call is delivered.";
+  }
+
   private String saved() {
+    boolean waits = sitting.open().waiting() > 0;
     return "Saved. Go on with: resume "
         + sitting.open().id()
+        + (waits ? ", once the server answers" : "")
         + ". Nothing that was answered is lost."
-        + (isCall()
-            ? " If they do not ring back: dispatch "
-                + sitting.open().id()
-                + " is the sheet for a technician."
-            : "");
+        + (!isCall()
+            ? ""
+            : waits
+                ? " If they ring back before that, call takes it down as a new call."
+                : " If they do not ring back: dispatch "
+                    + sitting.open().id()
+                    + " is the sheet for a technician.");
   }
 
   /**

@@ -35,6 +35,7 @@ public final class Sitting {
   private final Rewording rewording;
   private final ReadScreens screens = new ReadScreens(this);
   private final Overheard overheard = new Overheard(this);
+  private boolean keptHere;
 
   public Sitting(Console console, OpenCase open) {
     this.console = console;
@@ -56,6 +57,15 @@ public final class Sitting {
 
   public OpenCase open() {
     return open;
+  }
+
+  /** Notes that the case is stored on this computer and will get another number on the server. */
+  void keepHere() {
+    keptHere = true;
+  }
+
+  public boolean isKeptHere() {
+    return keptHere;
   }
 
   public Moment moment() {
