@@ -6,6 +6,7 @@ import yett.command.diagnose.Sitting;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Moment;
+import yett.interview.Step;
 
 /** Takes down what a caller says before anything is asked, once for each call. */
 final class OpeningWords {
@@ -33,6 +34,16 @@ final class OpeningWords {
     }
   }
 
+  /**
+   * Whoever rings again looks for dangers. If the first caller, on the line with another desk, was
+   * asked about them just now, that is not this caller's answer.
+   */
+  private void lookAgain() {
+    if (since.isAnotherCall() && !(sitting.moment().step() instanceof Step.AskDangers)) {
+      sitting.record(new Event.DangersAgain());
+    }
+  }
+
   void ask() {
     sitting.ears().prepare(); // loads while the caller talks
     sitting.show(
@@ -44,6 +55,7 @@ final class OpeningWords {
         asked = true;
         if (!words.isEmpty()) {
           sitting.record(new Event.Said(words));
+          lookAgain();
         }
         return;
       }

@@ -101,6 +101,11 @@ final class TypedCase implements AutoCloseable {
     }
   }
 
+  /** A conversation about the case as somebody has opened it, at which these lines are typed. */
+  Conversation conversation(OpenCase open, String... lines) {
+    return new Conversation(console(lines), open, Map.of());
+  }
+
   /**
    * The same at the beginning of a case, typed once for all tests: what was stored then is stored
    * again. It leaves nothing on the screen.
