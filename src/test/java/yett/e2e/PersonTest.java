@@ -87,6 +87,7 @@ class PersonTest {
 
     assertThat(forgotten.stdout())
         .contains("Notes that may name them", "told Ina to stay back", "Ina Teal has the key")
+        .contains("Taken out of 2 notes.")
         .doesNotContain("bakery", "stands in the case itself");
     assertThat(run("", "dispatch", "2").stdout())
         .contains("told … to stay back, on …", "the key is at the bakery");

@@ -181,4 +181,28 @@ class SameGateTest {
     assertThat(run("no\n", "calls", "give", "1", "Maud").stdout()).contains("given to: Maud.");
     assertThat(run("", "calls", "give", "1", "maud").stdout()).contains("given to: Maud.");
   }
+
+  @Test
+  void a_misspelt_name_is_asked_about_and_without_an_answer_nothing_is_given() {
+    run("", "calls", "agent", "Maud O'Hare");
+
+    Pipe.Result unanswered = run("", "calls", "give", "1", "Maudd");
+
+    assertThat(unanswered.exitCode()).isEqualTo(64);
+    assertThat(unanswered.stderr()).contains("Nothing was changed", "Maud O'Hare");
+    assertThat(run("", "calls").stdout()).doesNotContain("Maud");
+    assertThat(run("yes\n", "calls", "give", "1", "Maudd").stdout())
+        .contains("given to: Maud O'Hare");
+  }
+
+  /** The word stands on the screen at the end of a call, so it is typed before that too. */
+  @Test
+  void somebody_is_sent_before_the_questions_are_through() {
+    String call =
+        "it is dead\n0\nSal, 555 0119\n1\n0\n0\nsend\nnobody can look\nsend\nTom, in 40 min\n";
+
+    assertThat(run(call, "call", "Slipway").stdout())
+        .contains("Send somebody", "somebody will be there by");
+    assertThat(run("", "calls").stdout()).contains("Tom, in 40 min");
+  }
 }

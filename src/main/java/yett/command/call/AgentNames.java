@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.TreeSet;
 import yett.casebook.CaseStatus;
 import yett.casebook.CasebookException;
+import yett.command.common.NearNames;
 import yett.command.common.Prompt;
+import yett.command.common.UsageException;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
@@ -17,7 +19,10 @@ import yett.interview.CallLog;
 record AgentNames(Desk desk, Console console) {
   /**
    * The name that is meant. One that is known is taken as it was typed first; a part of exactly one
-   * known name is asked about. What was answered makes the name known, so it is asked once.
+   * known name, or one that may be misspelt, is asked about. What was answered makes the name
+   * known, so it is asked once.
+   *
+   * @throws UsageException if the input ends instead of an answer
    */
   String meant(String typed) {
     List<String> known = known();
@@ -29,14 +34,18 @@ record AgentNames(Desk desk, Console console) {
     List<String> longer =
         part.isEmpty()
             ? List.of()
-            : known.stream().filter(k -> words(k).containsAll(part)).toList();
+            : known.stream()
+                .filter(
+                    k -> words(k).containsAll(part) || NearNames.of(typed, List.of(k)).size() == 1)
+                .toList();
     return longer.size() == 1 && isMeant(longer.get(0)) ? longer.get(0) : typed;
   }
 
   private boolean isMeant(String name) {
     return Prompt.forWords(console)
         .until("Is this " + name + "? yes or no> ", List.of(), Prompt::yesOrNo)
-        .orElse(false);
+        .orElseThrow(
+            () -> new UsageException("Nothing was changed. Type the whole name: " + name + "."));
   }
 
   /** Who works at this computer, and who has had an open call. */

@@ -79,6 +79,7 @@ final class NotesOnPeople {
           .put(one.entry().number(), EventText.write(new Event.Noted(one.without(), about)));
     }
     left.forEach(desk.casebook()::forgetWords);
+    console.say("Taken out of " + (picked.size() == 1 ? "1 note." : picked.size() + " notes."));
   }
 
   private static Prompt.Reading<List<Integer>> chosen(String line, List<String> lines) {

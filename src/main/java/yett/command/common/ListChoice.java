@@ -14,9 +14,13 @@ import yett.saying.Negation;
 public final class ListChoice {
   private ListChoice() {}
 
-  /** Splits a line that names several entries. Numbers may be separated by blanks alone. */
+  /**
+   * Splits a line that names several entries. Numbers may be separated by blanks alone, or as they
+   * are said: "1 and 2", "1, 2 & 4".
+   */
   private static String[] parts(String line) {
-    return line.split(line.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]");
+    boolean numbers = line.matches("(?i)\\s*\\d+(?:(?:[\\s,;&+]|\\band\\b)+\\d+)*[\\s,;]*");
+    return line.strip().split(numbers ? "(?i)(?:[\\s,;&+]|\\band\\b)+" : "[,;]");
   }
 
   /** The parts of a line that may each name an entry: "2 and 4", "2 4", "slaps, bang". */

@@ -64,8 +64,18 @@ public final class PromptRequests {
   public boolean grant(String line) {
     Optional<Words.Wish> wish =
         isTheyDoNotKnow(line) ? Optional.of(Words.Wish.UNKNOWN) : Words.wish(line);
+    if (wish.isEmpty() && isSend(line)) {
+      giveUp("");
+      return true;
+    }
     wish.ifPresent(w -> grant(w, line));
     return wish.isPresent();
+  }
+
+  /** Whether the agent wants to send somebody before Yett proposes it. */
+  private boolean isSend(String line) {
+    return sitting.moment().state().role() == Role.CALLER
+        && line.strip().matches("(?i)send(?:\\s+(?:somebody|someone))?[.!]*");
   }
 
   /**

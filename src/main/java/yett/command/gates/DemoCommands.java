@@ -20,7 +20,7 @@ public record DemoCommands(Desk desk, Console console) {
   private static final String DEMO =
       "Usage: gates demo FOLDER. FOLDER is new or empty; a casebook is made in it with the gates of"
           + " Harrow Quay, an invented harbour estate, and two years of visits that nobody made."
-          + " Look at it with YETT_HOME=FOLDER yett gates.";
+          + " Look at it with YETT_CASEBOOK= YETT_HOME=FOLDER yett gates.";
 
   @Command(
       name = {"gates", "demo"},
@@ -35,7 +35,7 @@ public record DemoCommands(Desk desk, Console console) {
     console.say(
         "Made up: "
             + Demo.visits()
-            + " visits at Harrow Quay. Look at them with: YETT_HOME="
+            + " visits at Harrow Quay. Look at them with: YETT_CASEBOOK= YETT_HOME="
             + folder
             + " yett gates.");
   }
