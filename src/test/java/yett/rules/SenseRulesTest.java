@@ -69,7 +69,7 @@ class SenseRulesTest extends ShownByExamples {
             new Fact.ComplaintsTaken()),
         example("which input is on is asked once one is shown as on", new Fact.ComplaintsTaken()),
         example(
-            "wires are taken off the input of a command, a loop or a timer that is on",
+            "wires are taken off the input of a command or a timer that is on",
             new Fact.ComplaintsTaken()),
         example("a motor is tapped once it was seen to stand", new Fact.ComplaintsTaken()),
         example(
