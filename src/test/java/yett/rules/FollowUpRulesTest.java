@@ -125,6 +125,10 @@ class FollowUpRulesTest extends ShownByExamples {
             "a gate without a marker is looked at where it stops",
             site("marker", "none"),
             done("engage-release", 1)),
+        example(
+            "a gate on limit switches is looked at where it stops",
+            site("limits-by", "switches"),
+            done("tighten-chain", 1)),
         example("batteries that had to do without mains are read", done("restore-mains", 1)),
         example(
             "batteries that were charged wrongly are compared",
@@ -239,6 +243,18 @@ class FollowUpRulesTest extends ShownByExamples {
     assertThat(owed(site("marker", "none"), done("clean-terminals", 1)))
         .contains("limit-error-closed")
         .doesNotContain("finds-reference");
+  }
+
+  @Test
+  void a_gate_on_limit_switches_is_taught_nothing_and_looked_at_at_both_ends() {
+    assertThat(owed(site("limits-by", "switches"), done("tighten-chain", 1)))
+        .contains("limit-error-closed", "limit-error-open")
+        .doesNotContain("teach-limits");
+    assertThat(owed(site("limits-by", "switches"), done("clear-track", 1)))
+        .doesNotContain("limit-error-closed", "limit-error-open");
+    assertThat(owed(site("limits-by", "counted"), done("tighten-chain", 1)))
+        .contains("teach-limits")
+        .doesNotContain("limit-error-open");
   }
 
   /** Remarks in full; the numbers beside them. */

@@ -50,6 +50,7 @@ class SenseRulesTest extends ShownByExamples {
           "ac-motor-voltage",
           "motor-output-voltage",
           "motor-plug-voltage",
+          "motor-tapped",
           "neutral-earth-voltage",
           "running-current",
           "runs-on-batteries",
@@ -67,6 +68,10 @@ class SenseRulesTest extends ShownByExamples {
             "which way a marker faces is asked once somebody has seen that there is one",
             new Fact.ComplaintsTaken()),
         example("which input is on is asked once one is shown as on", new Fact.ComplaintsTaken()),
+        example(
+            "wires are taken off the input of a command or a timer that is on",
+            new Fact.ComplaintsTaken()),
+        example("a motor is tapped once it was seen to stand", new Fact.ComplaintsTaken()),
         example(
             "the supply of a beam in a run is measured once the beam drops out in one",
             new Fact.ComplaintsTaken()),

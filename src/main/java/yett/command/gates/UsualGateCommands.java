@@ -19,8 +19,8 @@ public record UsualGateCommands(Desk desk, Console console) {
   private static final String USUAL =
       "Usage: gates usual [QUESTION=ANSWER... | as-shipped]. Sets, on this computer,"
           + " what is assumed of a gate where nobody has said otherwise. For example, where"
-          + " most gates have limit switches, no marker and no batteries: gates usual"
-          + " marker=none batteries=none supply-volts=230. A word that is not a question is"
+          + " most gates have limit switches and no batteries: gates usual"
+          + " limits-by=switches batteries=none supply-volts=230. A word that is not a question is"
           + " answered with the list of questions. Choose once, before the first gate: for"
           + " gates already known, what nobody has entered changes as well. Cases written for"
           + " replay and practice keep the usual gate of the rule base.";

@@ -108,10 +108,13 @@ class VolunteeredTest {
     assertThat(typed.screen()).doesNotContain("Which do you mean?", "5 mm");
   }
 
-  /** The marker on the chain is not a detail of the gate but what is looked at next. */
+  /**
+   * The marker on the chain is not a detail of the gate but what is looked at next. What keeps the
+   * limits was told before, so one detail is left.
+   */
   @Test
   void what_is_said_of_it_at_a_single_detail_is_said_of_that_detail() {
-    told("ask marker-look", "", "done", "its missing", "1", "save");
+    told("ask marker-look", "", "done", "1", "1", "its missing", "1", "save");
     assertThat(typed.screen()).contains("Reference marker:");
     assertThat(typed.stored()).contains(chosen("marker-look", "gone"));
     assertThat(moment().state().told().site()).doesNotContainEntry("marker", "none");
