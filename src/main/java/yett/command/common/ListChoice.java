@@ -14,9 +14,12 @@ import yett.saying.Negation;
 public final class ListChoice {
   private ListChoice() {}
 
-  /** Splits a line that names several entries. Numbers may be separated by blanks alone. */
+  /**
+   * Splits a line that names several entries. Numbers may be separated by blanks or "and" alone.
+   */
   private static String[] parts(String line) {
-    return line.split(line.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]");
+    boolean numbers = line.matches("(?i)([\\d\\s,;]|\\band\\b)+");
+    return line.split(numbers ? "(?i)([\\s,;]|\\band\\b)+" : "[,;]");
   }
 
   /** The parts of a line that may each name an entry: "2 and 4", "2 4", "slaps, bang". */

@@ -30,7 +30,9 @@ class ListChoiceTest {
         "2, one way fails, another works | 0 1",
         "one fails; starts to close | 0 3",
         "4 1 | 0 3",
-        "4, 1, 4 | 0 3"
+        "4, 1, 4 | 0 3",
+        "1 and 4 | 0 3",
+        "1, 2 and 4 | 0 1 3"
       })
   void a_name_with_commas_is_one_name(String line, String positions) {
     ListChoice.Several picked = ListChoice.several(line, IDS, TEXTS);

@@ -92,7 +92,7 @@ class CheckListTest extends TechniciansCase {
   @Test
   void only_a_question_mark_shows_the_cautions_again() {
     String danger = "DANGER:";
-    assertThat(typed("ask charging-fuse", "help", "save").split(danger, -1)).hasSize(2);
+    assertThat(typed("ask charging-fuse", "", "help", "save").split(danger, -1)).hasSize(2);
     typed.type("?", "save");
     assertThat(typed.screen().split(danger, -1)).hasSize(4);
   }
@@ -119,7 +119,7 @@ class CheckListTest extends TechniciansCase {
 
   @Test
   void a_check_is_asked_for_by_id_by_words_and_by_its_number_in_the_list() {
-    typed("ask charging-fuse");
+    typed("ask charging-fuse", "");
     assertThat(wishes()).containsExactly(new Event.AskedFor("charging-fuse"));
     assertThat(typed.screen()).contains("Set-up:", "DANGER:");
     typed.type("ask the display", "1", "checks", "0", "ask 3");
