@@ -119,6 +119,10 @@ class SenseRulesTest extends ShownByExamples {
             "which commands fail is told by the kind that fails",
             said(1, "kind-that-fails", "transmitters")),
         example(
+            "what was told about the days before a repair is not asked again after it",
+            said(1, "when-it-fails", "no-pattern"),
+            done("free-leaf", 1)),
+        example(
             "a gate without power is not tried",
             complained("does-nothing"),
             said(1, "display-lit", "dark")),
@@ -272,6 +276,16 @@ class SenseRulesTest extends ShownByExamples {
         .doesNotContain("charge-batteries");
     assertThat(unavailable(taken, flat, new Fact.Untold("charging-fuse", 2)))
         .doesNotContain("charge-batteries");
+  }
+
+  @Test
+  void the_days_before_a_repair_are_asked_about_once() {
+    assertThat(unavailable(said(1, "when-it-fails", "rain"), done("free-leaf", 1)))
+        .contains("when-it-fails")
+        .doesNotContain("rest-helps");
+    assertThat(unavailable(said(1, "when-it-fails", "rain"))).doesNotContain("when-it-fails");
+    assertThat(unavailable(said(1, 0, Role.CALLER, "when-it-fails", "rain"), done("free-leaf", 1)))
+        .doesNotContain("when-it-fails");
   }
 
   @Test

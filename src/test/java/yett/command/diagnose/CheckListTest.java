@@ -53,6 +53,14 @@ class CheckListTest extends TechniciansCase {
         .contains("Chain bracket loose or bent on the leaf: where this figure comes from");
   }
 
+  /** "Too" is in no name as a word that counts, and yet the name is complete. */
+  @Test
+  void the_full_name_of_a_cause_means_that_cause() {
+    assertThat(typed("suspect chain too slack", "save"))
+        .contains("Chain too slack: where this figure comes from")
+        .doesNotContain("Which cause?");
+  }
+
   @Test
   void the_list_is_left_without_a_wish() {
     typed("checks", "0", "checks", "99", "0");
