@@ -104,14 +104,6 @@ class SenseRulesTest extends ShownByExamples {
         example("a marker that is gone has no gap and no face", said(1, "marker-look", "gone")),
         example("a beam that is out cannot drop out", said(1, "beam-light", "blocked")),
         example(
-            "a beam that drops out here and there is not moved before its supply is measured in a run",
-            new Fact.ComplaintsTaken(),
-            said(1, "beam-while-running", "here-and-there")),
-        example(
-            "the charging fuse is measured before flat batteries are charged",
-            new Fact.ComplaintsTaken(),
-            read(1, "charging-voltage", "22.4 V")),
-        example(
             "a dark controller is judged once somebody has measured what feeds it",
             new Fact.ComplaintsTaken(),
             said(1, "display-lit", "dark")),
@@ -252,30 +244,6 @@ class SenseRulesTest extends ShownByExamples {
                 new Fact.Untold("dc-supply-voltage", 2),
                 new Fact.Untold("charging-voltage", 3)))
         .doesNotContain("controller-alive");
-  }
-
-  @Test
-  void a_beam_is_moved_only_where_its_supply_is_not_to_blame() {
-    Fact taken = new Fact.ComplaintsTaken();
-    Fact anywhere = said(1, "beam-while-running", "here-and-there");
-    assertThat(unavailable(taken, anywhere)).contains("move-beam");
-    assertThat(unavailable(taken, anywhere, read(2, "beam-supply-in-run", "23.8 V")))
-        .doesNotContain("move-beam");
-    assertThat(unavailable(taken, anywhere, new Fact.Untold("beam-supply-in-run", 2)))
-        .doesNotContain("move-beam");
-    assertThat(unavailable(taken, said(1, "beam-while-running", "one-place")))
-        .doesNotContain("move-beam");
-  }
-
-  @Test
-  void flat_batteries_are_charged_after_a_look_at_what_should_have_charged_them() {
-    Fact taken = new Fact.ComplaintsTaken();
-    Fact flat = read(1, "charging-voltage", "22.4 V");
-    assertThat(unavailable(taken, flat)).contains("charge-batteries");
-    assertThat(unavailable(taken, flat, read(2, "charging-fuse", "0.3 ohm")))
-        .doesNotContain("charge-batteries");
-    assertThat(unavailable(taken, flat, new Fact.Untold("charging-fuse", 2)))
-        .doesNotContain("charge-batteries");
   }
 
   @Test
