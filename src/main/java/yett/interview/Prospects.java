@@ -47,7 +47,8 @@ public final class Prospects {
     return prospects;
   }
 
-  private static String range(Check check, int outcome, Optional<Expectation> expectation) {
+  /** The readings of an outcome on this gate; empty where no usual range places them. */
+  public static String range(Check check, int outcome, Optional<Expectation> expectation) {
     boolean placed = !Interpretation.relative(check) || expectation.isPresent();
     if (check.measures().isEmpty() || !placed) {
       return "";

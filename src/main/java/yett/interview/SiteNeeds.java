@@ -68,9 +68,29 @@ public final class SiteNeeds {
       return () -> ofRepair(step.repair(), needed);
     }
 
+    /** Nobody locks a gate off for a look at what it does not have. */
+    @Override
+    public Runnable enter(Step.Enter step) {
+      return () -> ofPurpose(step.purpose(), needed);
+    }
+
+    @Override
+    public Runnable leave(Step.Leave step) {
+      return () -> ofPurpose(step.purpose(), needed);
+    }
+
     @Override
     public Runnable other(Step step) {
       return () -> {};
+    }
+  }
+
+  private void ofPurpose(Purpose purpose, Set<String> needed) {
+    if (purpose.kind() == Purpose.Kind.REPAIR) {
+      ofRepair(base.repairs().get(purpose.card()), needed);
+    } else if (purpose.kind() == Purpose.Kind.CHECK
+        && base.checks().get(purpose.card()).kind() != Check.Kind.PROOF) {
+      ofCheck(base.checks().get(purpose.card()), needed);
     }
   }
 

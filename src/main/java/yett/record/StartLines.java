@@ -82,7 +82,8 @@ record StartLines(RuleBase base, Wording words, Moment moment, Outline page) {
     List<String> lines = new ArrayList<>();
     for (Answered a : moment.state().answers()) {
       if (dangers.contains(a.check())) {
-        lines.add(words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
+        String since = a.epoch() == 0 ? "" : " (after repair " + a.epoch() + ")";
+        lines.add(words.ask(a.check()) + " " + words.answer(a.check(), a.answer()) + since);
       }
     }
     moment.judgement().stops().stream()

@@ -16,8 +16,10 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.EventText;
 import yett.interview.Moment;
+import yett.interview.Prospects;
 import yett.interview.SetApart;
 import yett.interview.SiteFacts;
+import yett.knowledge.Band;
 import yett.knowledge.Check;
 import yett.knowledge.Check.Outcome;
 import yett.knowledge.Measures;
@@ -142,11 +144,18 @@ public final class Wording {
       return Optional.of("nothing: no usual range is known for this gate");
     }
     return finding.map(
-        f ->
-            spaced(f.outcome())
-                + " ("
-                + check.outcomes().get(check.indexOf(f.outcome())).text()
-                + ")");
+        f -> spaced(f.outcome()) + " (" + limits(moment, check, f, answered.event()) + ")");
+  }
+
+  /** The limits between which a reading fell: in units, also where the card gives a share. */
+  private static String limits(Moment moment, Check check, Finding finding, long event) {
+    int outcome = check.indexOf(finding.outcome());
+    Outcome there = check.outcomes().get(outcome);
+    String range =
+        there.band().filter(Band::relative).isEmpty()
+            ? ""
+            : Prospects.range(check, outcome, moment.judgement().expectation(check.id(), event));
+    return range.isEmpty() ? there.text() : range;
   }
 
   /** The usual range on this gate by which a reading was judged. */

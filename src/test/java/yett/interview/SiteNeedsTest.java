@@ -63,6 +63,13 @@ class SiteNeedsTest {
   }
 
   @Test
+  void what_a_look_depends_on_is_asked_before_the_gate_is_locked_off_for_it() {
+    List<Event> reported = new ArrayList<>(List.of(REPORTED));
+    reported.set(3, new Event.AskedFor("marker-look"));
+    assertThat(needed(reported.subList(0, 4).toArray(Event[]::new))).containsExactly("marker");
+  }
+
+  @Test
   void nothing_is_needed_before_there_is_a_step_that_goes_by_it() {
     assertThat(needed()).isEmpty();
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static yett.rules.Rules.complained;
 import static yett.rules.Rules.done;
 import static yett.rules.Rules.example;
+import static yett.rules.Rules.read;
 import static yett.rules.Rules.said;
 
 import java.util.List;
@@ -107,6 +108,21 @@ class SenseRulesTest extends ShownByExamples {
             said(1, "which-commands", "none-fails")),
         example("a marker that is gone has no gap and no face", said(1, "marker-look", "gone")),
         example("a beam that is out cannot drop out", said(1, "beam-light", "blocked")),
+        example(
+            "a dark controller is judged once somebody has measured what feeds it",
+            new Fact.ComplaintsTaken(),
+            said(1, "display-lit", "dark")),
+        example(
+            "which commands fail is told by the kind that fails",
+            said(1, "kind-that-fails", "transmitters")),
+        example(
+            "what was told about the days before a repair is not asked again after it",
+            said(1, "when-it-fails", "no-pattern"),
+            done("free-leaf", 1)),
+        example(
+            "a gate without power is not tried",
+            complained("does-nothing"),
+            said(1, "display-lit", "dark")),
         example("a chain that is off does not hang", said(1, "chain-looks", "parted")),
         example(
             "batteries that do not run the gate cannot sag under it",
@@ -201,6 +217,55 @@ class SenseRulesTest extends ShownByExamples {
     assertThat(senseless(dark)).doesNotContain("which-commands");
     assertThat(senseless(dark, complained("does-nothing")))
         .contains("which-commands", "beam-light", "second-transmitter");
+  }
+
+  private static Set<String> unavailable(Fact... facts) {
+    return concluded(Unavailable.class, facts).stream()
+        .map(Unavailable::card)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
+  void a_gate_without_power_is_not_tried_until_something_was_done_about_it() {
+    Fact dead = complained("does-nothing");
+    Fact dark = said(1, "display-lit", "dark");
+    assertThat(unavailable(dead, dark)).contains("response", "direct-command");
+    assertThat(unavailable(dead, dark, done("switch-on-once", 1)))
+        .doesNotContain("response", "direct-command");
+    assertThat(unavailable(complained("slow"), dark)).doesNotContain("response");
+  }
+
+  @Test
+  void a_dark_board_is_judged_only_with_a_reading_of_what_feeds_it() {
+    Fact taken = new Fact.ComplaintsTaken();
+    Fact dark = said(1, "display-lit", "dark");
+    assertThat(unavailable(taken, dark)).contains("controller-alive");
+    assertThat(unavailable(taken, dark, read(2, "dc-supply-voltage", "31 V")))
+        .doesNotContain("controller-alive");
+    assertThat(
+            unavailable(
+                taken,
+                dark,
+                new Fact.Untold("dc-supply-voltage", 2),
+                new Fact.Untold("charging-voltage", 3)))
+        .doesNotContain("controller-alive");
+  }
+
+  @Test
+  void the_days_before_a_repair_are_asked_about_once() {
+    assertThat(unavailable(said(1, "when-it-fails", "rain"), done("free-leaf", 1)))
+        .contains("when-it-fails")
+        .doesNotContain("rest-helps");
+    assertThat(unavailable(said(1, "when-it-fails", "rain"))).doesNotContain("when-it-fails");
+    assertThat(unavailable(said(1, 0, Role.CALLER, "when-it-fails", "rain"), done("free-leaf", 1)))
+        .doesNotContain("when-it-fails");
+  }
+
+  @Test
+  void whoever_told_the_kind_of_command_that_fails_is_not_asked_which_fail() {
+    assertThat(unavailable(said(1, "kind-that-fails", "transmitters"))).contains("which-commands");
+    assertThat(unavailable(said(1, "kind-that-fails", "no-one-kind")))
+        .doesNotContain("which-commands");
   }
 
   @Test

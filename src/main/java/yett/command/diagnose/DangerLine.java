@@ -16,7 +16,8 @@ import yett.saying.DangerSayings.Danger;
  * @param text the same in small letters
  */
 record DangerLine(String line, String text, List<Danger> dangers) {
-  private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}([\\s,;]+\\d{1,3})*[\\s,;]*");
+  private static final Pattern NUMBERS =
+      Pattern.compile("\\d{1,3}(([\\s,;]|\\band\\b)+\\d{1,3})*[\\s,;]*");
 
   /** Says that nobody can tell about these dangers. */
   private static final Pattern UNKNOWN =
@@ -62,7 +63,7 @@ record DangerLine(String line, String text, List<Danger> dangers) {
 
   private Optional<Set<Danger>> numbered(String numbers) {
     Set<Danger> picked = new LinkedHashSet<>();
-    for (String word : numbers.split("[\\s,;]+")) {
+    for (String word : numbers.split("([\\s,;]|\\band\\b)+")) {
       int number = Integer.parseInt(word);
       if (number < 1 || number > dangers.size()) {
         return Optional.empty();

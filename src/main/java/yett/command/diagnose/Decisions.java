@@ -132,7 +132,7 @@ record Decisions(Sitting sitting, Questions questions) {
   private static Block.Row told(Suspect suspect) {
     String repair =
         suspect.repair().isEmpty()
-            ? "; you may not make any repair for it"
+            ? "; no repair for it is open to you now"
             : suspect.worthTrying() ? "" : "; too little evidence to fit a part";
     return Block.row(suspect.cause().name(), Figures.percent(suspect.chance()) + repair);
   }

@@ -58,6 +58,14 @@ final class NamedCards<C extends Card> {
     if (named != null) {
       return List.of(named);
     }
+    List<C> whole =
+        cards.values().stream()
+            .filter(spoken)
+            .filter(c -> name.apply(c).equalsIgnoreCase(words.strip()))
+            .toList();
+    if (whole.size() == 1) { // by the words that count, it may be like another one
+      return whole;
+    }
     if (names == null) {
       names = phrases(c -> List.of(name.apply(c), Wording.spaced(c.id())));
     }
@@ -77,7 +85,10 @@ final class NamedCards<C extends Card> {
    */
   List<C> nearest(String words) {
     List<C> found = of(words);
-    if (found.size() != 1 || names == null || names.covers(words, found.get(0).id()) > ALL) {
+    if (found.size() != 1
+        || names == null
+        || name.apply(found.get(0)).equalsIgnoreCase(words.strip())
+        || names.covers(words, found.get(0).id()) > ALL) {
       return found;
     }
     Map<String, Double> others = new HashMap<>();

@@ -135,6 +135,11 @@ public final class Questions {
     return closed.isPresent();
   }
 
+  /** Asks about the dangers of which these complaints tell, unless that was done. */
+  void hearComplaints(List<String> complaints) {
+    wishes.volunteered().hearComplaints(complaints);
+  }
+
   /** Asks about the dangers of which these complaints tell, which came after a repair. */
   void hearDangersOf(List<String> complaints) {
     wishes.volunteered().hearNewComplaints(complaints);

@@ -29,8 +29,10 @@ record Report(Sitting sitting, Questions questions) {
     if (picked.isPresent() && picked.get().isEmpty() && nothingYet) {
       sitting.say("Pick at least one; if nothing fits, take the nearest and add a note.");
     } else if (picked.isPresent()) {
+      List<String> complaints = picked.get().stream().map(ids::get).toList();
       echo(picked.get(), names);
-      sitting.record(step.reported(picked.get().stream().map(ids::get).toList()));
+      sitting.record(step.reported(complaints));
+      questions.hearComplaints(complaints); // "none" may have been typed at the dangers in haste
     }
   }
 

@@ -35,6 +35,12 @@ final class SiteWords {
           "(?i)\\b(?:(?:battery|batteries)[- ]?back[- ]?up|(?:back[- ]?up|stand[- ]?by)"
               + " (?:battery|batteries))\\b");
 
+  private static final Pattern MAINS_ONLY = Pattern.compile("(?i)\\b(?:on )?mains[- ]only\\b");
+
+  /** A gate that stops by switches keeps no count that a marker would set right. */
+  private static final Pattern LIMIT_SWITCHES =
+      Pattern.compile("(?i)\\b(?:with )?(?:mechanical |magnetic )?limit[- ]switch(?:es)?\\b");
+
   /** Numbers from which on "one or more" and "two or more" are meant. */
   private static final Set<String> SEVERAL = Set.of("two", "three", "four", "several", "both");
 
@@ -49,6 +55,10 @@ final class SiteWords {
   /** A line with the trade's other names for some details replaced by those of the cards. */
   static String plain(String line) {
     String plain = BEAMS.matcher(TRACK.matcher(line).replaceAll("track")).replaceAll("beams");
+    plain =
+        LIMIT_SWITCHES
+            .matcher(MAINS_ONLY.matcher(plain).replaceAll("no batteries"))
+            .replaceAll("no marker");
     String joined = BATTERIES.matcher(plain).replaceAll("batteries");
     return OLD.matcher(joined).replaceAll("$1 years ");
   }

@@ -53,6 +53,14 @@ class CheckListTest extends TechniciansCase {
         .contains("Chain bracket loose or bent on the leaf: where this figure comes from");
   }
 
+  /** "Too" is in no name as a word that counts, and yet the name is complete. */
+  @Test
+  void the_full_name_of_a_cause_means_that_cause() {
+    assertThat(typed("suspect chain too slack", "save"))
+        .contains("Chain too slack: where this figure comes from")
+        .doesNotContain("Which cause?");
+  }
+
   @Test
   void the_list_is_left_without_a_wish() {
     typed("checks", "0", "checks", "99", "0");
@@ -92,7 +100,7 @@ class CheckListTest extends TechniciansCase {
   @Test
   void only_a_question_mark_shows_the_cautions_again() {
     String danger = "DANGER:";
-    assertThat(typed("ask charging-fuse", "help", "save").split(danger, -1)).hasSize(2);
+    assertThat(typed("ask charging-fuse", "", "help", "save").split(danger, -1)).hasSize(2);
     typed.type("?", "save");
     assertThat(typed.screen().split(danger, -1)).hasSize(4);
   }
@@ -119,7 +127,7 @@ class CheckListTest extends TechniciansCase {
 
   @Test
   void a_check_is_asked_for_by_id_by_words_and_by_its_number_in_the_list() {
-    typed("ask charging-fuse");
+    typed("ask charging-fuse", "");
     assertThat(wishes()).containsExactly(new Event.AskedFor("charging-fuse"));
     assertThat(typed.screen()).contains("Set-up:", "DANGER:");
     typed.type("ask the display", "1", "checks", "0", "ask 3");

@@ -366,9 +366,10 @@ class DangerListTest extends TechniciansCase {
     }
   }
 
-  @Test
-  void numbers_stay_numbers() {
-    typed.type("3 4");
+  @ParameterizedTest
+  @ValueSource(strings = {"3 4", "3, 4", "3 and 4"})
+  void numbers_stay_numbers(String line) {
+    typed.type(line);
 
     assertThat(answers()).contains("danger-burning burning", "danger-conductors bare-wires");
   }

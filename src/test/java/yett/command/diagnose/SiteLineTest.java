@@ -131,6 +131,12 @@ class SiteLineTest {
     assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), Set.of(), List.of(part)));
   }
 
+  @Test
+  void what_the_trade_calls_a_gate_without_batteries_or_marker_is_understood() {
+    assertThat(said("6 m, mains only, limit switches"))
+        .isEqualTo(Map.of("opening", "6 m", "batteries", "none", "marker", "none"));
+  }
+
   @ParameterizedTest
   @CsvSource({"no edges or loops", "no edges and no loops", "without edges nor loops"})
   void one_no_may_stand_for_several(String part) {

@@ -114,7 +114,7 @@ class VolunteeredTest {
    */
   @Test
   void what_is_said_of_it_at_a_single_detail_is_said_of_that_detail() {
-    told("ask marker-look", "", "done", "1", "1", "its missing", "1", "save");
+    told("ask marker-look", "1", "1", "its missing", "1", "save");
     assertThat(typed.screen()).contains("Reference marker:");
     assertThat(typed.stored()).contains(chosen("marker-look", "gone"));
     assertThat(moment().state().told().site()).doesNotContainEntry("marker", "none");
@@ -123,7 +123,7 @@ class VolunteeredTest {
   @ParameterizedTest
   @ValueSource(strings = {"its missing", "it's missing", "it\u2019s missing", "it is missing"})
   void what_is_said_of_it_at_a_check_is_said_of_what_is_asked_for(String line) {
-    told("ask marker-look", "", "done", "", line, "", "save");
+    told("ask marker-look", "", "", "done", line, "", "save");
     assertThat(typed.stored()).contains(chosen("marker-look", "gone"));
   }
 
@@ -289,7 +289,7 @@ class VolunteeredTest {
 
   @Test
   void it_is_what_the_question_asks_about() {
-    told("ask marker-look", "", "done", "", "it's missing", "save");
+    told("ask marker-look", "", "", "done", "it's missing", "save");
     assertThat(typed.screen()).contains("No, there is no marker on the chain. Right?");
   }
 
@@ -416,7 +416,7 @@ class VolunteeredTest {
   @ParameterizedTest
   @ValueSource(strings = {"cannot", "not possible"})
   void a_repair_that_cannot_be_done_leads_to_what_is_next_best(String word) {
-    sit(Role.TECHNICIAN, "0", "", "13", "0", "?1-3", "", "done", "", "320 mm", "", word);
+    sit(Role.TECHNICIAN, "0", "", "13", "0", "?1-3", "", "", "done", "320 mm", "", word);
     assertThat(typed.stored())
         .last()
         .isInstanceOfSatisfying(
