@@ -37,10 +37,6 @@ final class SiteWords {
 
   private static final Pattern MAINS_ONLY = Pattern.compile("(?i)\\b(?:on )?mains[- ]only\\b");
 
-  /** A gate that stops by switches keeps no count that a marker would set right. */
-  private static final Pattern LIMIT_SWITCHES =
-      Pattern.compile("(?i)\\b(?:with )?(?:mechanical |magnetic )?limit[- ]switch(?:es)?\\b");
-
   /** Numbers from which on "one or more" and "two or more" are meant. */
   private static final Set<String> SEVERAL = Set.of("two", "three", "four", "several", "both");
 
@@ -55,10 +51,7 @@ final class SiteWords {
   /** A line with the trade's other names for some details replaced by those of the cards. */
   static String plain(String line) {
     String plain = BEAMS.matcher(TRACK.matcher(line).replaceAll("track")).replaceAll("beams");
-    plain =
-        LIMIT_SWITCHES
-            .matcher(MAINS_ONLY.matcher(plain).replaceAll("no batteries"))
-            .replaceAll("no marker");
+    plain = MAINS_ONLY.matcher(plain).replaceAll("no batteries");
     String joined = BATTERIES.matcher(plain).replaceAll("batteries");
     return OLD.matcher(joined).replaceAll("$1 years ");
   }

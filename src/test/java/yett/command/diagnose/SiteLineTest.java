@@ -134,7 +134,7 @@ class SiteLineTest {
   @Test
   void what_the_trade_calls_a_gate_without_batteries_or_marker_is_understood() {
     assertThat(said("6 m, mains only, limit switches"))
-        .isEqualTo(Map.of("opening", "6 m", "batteries", "none", "marker", "none"));
+        .isEqualTo(Map.of("opening", "6 m", "batteries", "none", "limits-by", "switches"));
   }
 
   @ParameterizedTest
