@@ -19,7 +19,7 @@ public final class Belief {
   /** Largest prior chance of the sets that are left out. */
   public static final double NEGLECT_AT_MOST = 0.01;
 
-  private static final int MOST_HYPOTHESES = 84_000;
+  private static final int MOST_HYPOTHESES = 90_000;
   private static final int FEW_HYPOTHESES = 4_000;
 
   private final CausalModel model;
