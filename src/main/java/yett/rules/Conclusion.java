@@ -132,6 +132,17 @@ public sealed interface Conclusion {
   }
 
   /**
+   * A look whose ordinary answer would deny what was reported, such as "as fast as ever" of a gate
+   * that was reported slow. It is answered in words; a line that leaves it out does not answer it.
+   */
+  record Unassumed(String check, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return check;
+    }
+  }
+
+  /**
    * A check that makes no sense at the gate as it was between two repairs, such as the speed of a
    * leaf that does not move. It is not asked, and an answer to it does not count.
    */

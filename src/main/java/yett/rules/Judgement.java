@@ -18,6 +18,7 @@ import yett.rules.Conclusion.Forbidden;
 import yett.rules.Conclusion.Odds;
 import yett.rules.Conclusion.Remark;
 import yett.rules.Conclusion.StopNow;
+import yett.rules.Conclusion.Unassumed;
 import yett.rules.Conclusion.Unavailable;
 import yett.rules.Conclusion.Withheld;
 
@@ -197,6 +198,11 @@ public final class Judgement {
 
   public List<Unavailable> unavailabilities() {
     return of(Unavailable.class).toList();
+  }
+
+  /** Looks whose ordinary answer nobody gives by leaving them out. */
+  public Set<String> unassumed() {
+    return of(Unassumed.class).map(Unassumed::check).collect(Collectors.toSet());
   }
 
   public List<FollowUp> followUps() {

@@ -73,6 +73,7 @@ class SenseRulesTest extends ShownByExamples {
             "wires are taken off the input of a command or a timer that is on",
             new Fact.ComplaintsTaken()),
         example("a motor is tapped once it was seen to stand", new Fact.ComplaintsTaken()),
+        example("nobody denies what was reported by leaving a look out", complained("slow")),
         example(
             "the supply of a beam in a run is measured once the beam drops out in one",
             new Fact.ComplaintsTaken()),
@@ -198,6 +199,12 @@ class SenseRulesTest extends ShownByExamples {
     asked.removeAll(WHETHER_IT_MOVES);
     asked.removeAll(senseless(STANDS_STILL, OBEYS_NOTHING));
     assertThat(asked).isEmpty();
+  }
+
+  @Test
+  void what_was_reported_is_not_denied_by_leaving_its_look_out() {
+    assertThat(Rules.judge(complained("noisy-chain")).unassumed()).containsExactly("noise-kind");
+    assertThat(Rules.judge(complained("stays-open")).unassumed()).isEmpty();
   }
 
   /** A lamp is steady, dim or out by itself only as long as something feeds it. */

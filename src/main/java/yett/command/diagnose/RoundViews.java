@@ -67,7 +67,8 @@ class RoundViews {
   }
 
   static boolean isOrdinary(Moment moment, Check check) {
-    return Ordinary.isTaken(moment.belief(), check.id());
+    return !moment.judgement().unassumed().contains(check.id())
+        && Ordinary.isTaken(moment.belief(), check.id());
   }
 
   /** The text under the heading: why the round comes up. */

@@ -82,6 +82,8 @@ class RoundViewsTest {
         .contains("fast as it used to? – say which")
         .contains("at its ends, as it should")
         .doesNotContain("as fast as ever");
+    assertThat(shown(views.round(run, moment(new Event.Complained(List.of("closes-partway"))))))
+        .contains("stop on its own? – say which");
   }
 
   private static List<Step.Ask> with(List<Step.Ask> looks, Step.Ask more) {
