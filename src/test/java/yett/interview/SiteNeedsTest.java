@@ -66,7 +66,8 @@ class SiteNeedsTest {
   void what_a_look_depends_on_is_asked_before_the_gate_is_locked_off_for_it() {
     List<Event> reported = new ArrayList<>(List.of(REPORTED));
     reported.set(3, new Event.AskedFor("marker-look"));
-    assertThat(needed(reported.subList(0, 4).toArray(Event[]::new))).containsExactly("limits-by", "marker");
+    assertThat(needed(reported.subList(0, 4).toArray(Event[]::new)))
+        .containsExactly("limits-by", "marker");
   }
 
   @Test

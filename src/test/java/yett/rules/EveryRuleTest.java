@@ -34,7 +34,16 @@ class EveryRuleTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"core", "expectations", "odds", "contradictions", "sense", "stops", "follow-ups"})
+      strings = {
+        "core",
+        "expectations",
+        "odds",
+        "contradictions",
+        "sense",
+        "stops",
+        "follow-ups",
+        "assumptions"
+      })
   void every_rule_is_shown_by_an_example(String kind) {
     assertThat(Rules.speaking(examples())).containsAll(Rules.of(kind));
   }
