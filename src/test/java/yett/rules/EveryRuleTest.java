@@ -14,7 +14,7 @@ import yett.rules.Rules.Example;
 /** Rules lie beside the cards that they speak of, in files named by what they conclude. */
 class EveryRuleTest {
   private static final String KINDS =
-      "core|expectations|odds|contradictions|sense|stops|follow-ups";
+      "core|expectations|odds|contradictions|sense|stops|follow-ups|assumptions";
 
   static Stream<Example> examples() {
     return Stream.of(
