@@ -191,13 +191,12 @@ public final class DispatchPage {
     } else if (!others.isEmpty()) {
       double most = others.stream().mapToDouble(DispatchSheet.Packed::chance).max().orElse(0);
       lines.add(
-          "Only after a look at the gate: "
-              + (others.size() == 1
-                  ? "1 more part, needed in "
-                  : others.size() + " more parts, each in ")
+          "After a look at the gate, "
+              + (others.size() == 1 ? "in " : "each in ")
               + "at most "
               + Chance.of(most).percent()
-              + " (dispatch CASE --json)");
+              + ": "
+              + String.join("; ", others.stream().map(DispatchSheet.Packed::name).toList()));
     }
     lines.add("No part is needed in " + ofAll(bring.without()));
     if (!sheet.instruments().isEmpty() && detail > 0) {

@@ -111,7 +111,8 @@ final class SendScreen {
         blocks.add(new Block.Rows(rows));
       }
     }
-    blocks.add(Block.paragraph(Text.strong("Read out. This holds until somebody comes:")));
+    String what = emergency ? "Read out what they have not heard yet. All of it" : "Read out. This";
+    blocks.add(Block.paragraph(Text.strong(what + " holds until somebody comes:")));
     blocks.add(Block.numbered(sheet.untilThen()));
     return blocks;
   }
