@@ -50,6 +50,17 @@ class SaidLaterTest extends CallersCase {
     assertThat(sheet().urgency().reasons()).anyMatch(r -> r.contains("stands open"));
   }
 
+  @Test
+  void back_names_only_the_complaint_that_came_last() {
+    typed.type(
+        Stream.concat(Stream.of(REMOTES), Stream.of("and it does not close any more", "1", "back"))
+            .toArray(String[]::new));
+
+    assertThat(typed.screen())
+        .contains("Taken back: the complaint: Opens, but does not close again.");
+    assertThat(sheet().complaints()).hasSize(1);
+  }
+
   private List<String> complaints() {
     return typed.stored().stream()
         .filter(Event.Complained.class::isInstance)
