@@ -1,5 +1,6 @@
 package yett.command.diagnose;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -166,6 +167,10 @@ public final class Volunteered {
             && heard.things().stream().noneMatch(t -> t.card().equals(check.id()));
   }
 
+  private static boolean isSentence(String line) {
+    return line.strip().split("\\s+").length >= SENTENCE;
+  }
+
   /** Keeps a caller's words that were taken up already, so that nothing hears them once more. */
   private void keepHeard(String words) {
     if (isCall() && sitting.moment().state().closed().isEmpty()) {
@@ -216,13 +221,28 @@ public final class Volunteered {
       return !told.isEmpty();
     }
     boolean sure = named.isPresent() && !single;
+    List<String> instead = new ArrayList<>();
     List<Thing> meant =
-        sure ? others : new Choices(sitting).several(others, takenUp::words, clear(others, heard));
+        sure
+            ? others
+            : new Choices(sitting)
+                .several(
+                    others,
+                    takenUp::words,
+                    clear(others, heard),
+                    line -> isCall() && isSentence(line) && instead.add(line));
+    if (!instead.isEmpty()) { // a caller does not wait: "oh no, it has shut on his leg"
+      keepHeard(words);
+      if (!take(instead.get(0))) {
+        keepHeard(instead.get(0));
+      }
+      return true;
+    }
     takenUp.take(meant);
     boolean report = sitting.moment().state().told().histories().isEmpty();
     if (!meant.isEmpty() && (report && !sure || others.size() > 1) && !single && !isCall()) {
       keep(words); // what was taken rarely says all of it: "in the rain it will not close"
-    } else if (words.split("\\s+").length >= SENTENCE) {
+    } else if (isSentence(words)) {
       keepHeard(words); // "new lamps, since Friday" is taken as "something new nearby"
     }
     if (told.isEmpty()) {

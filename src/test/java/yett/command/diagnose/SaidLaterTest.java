@@ -50,6 +50,20 @@ class SaidLaterTest extends CallersCase {
     assertThat(sheet().urgency().reasons()).anyMatch(r -> r.contains("stands open"));
   }
 
+  /** A caller does not wait until the desk has chosen what the last words meant. */
+  @ParameterizedTest
+  @ValueSource(strings = {"oh no it has shut on his leg", "oh god his hand is stuck in it"})
+  void a_danger_is_heard_while_the_desk_is_asked_what_was_meant(String words) {
+    typed.type(
+        Stream.concat(
+                Stream.of(REMOTES), Stream.of("and it does not close any more", words, "yes", "1"))
+            .toArray(String[]::new));
+
+    assertThat(typed.screen()).contains("Which do you mean?", "That may mean danger");
+    assertThat(typed.stored())
+        .contains(new Event.Answered("danger-person", new Answer.Chosen("hurt-or-trapped")));
+  }
+
   @Test
   void back_names_only_the_complaint_that_came_last() {
     typed.type(
