@@ -38,6 +38,7 @@ public final class DispatchPage {
   private final int detail;
   private final int asked;
   private final int said;
+  private final boolean named;
   private final Outline page;
 
   private DispatchPage(
@@ -47,13 +48,30 @@ public final class DispatchPage {
     this.detail = length.detail();
     this.asked = length.asked();
     this.said = length.said();
+    this.named = length.named();
     this.page = page;
   }
 
-  /** How many entries each list may have. */
-  private record Length(int detail, int asked, int said) {
+  /**
+   * How many entries each list may have.
+   *
+   * @param named whether all parts are named; the shortest page only counts them
+   */
+  private record Length(int detail, int asked, int said, boolean named) {
     static Length of(int detail) {
-      return new Length(detail, Math.max(1, detail), SAID);
+      return new Length(detail, Math.max(1, detail), SAID, true);
+    }
+
+    Length shorter() {
+      return detail > 0 ? of(detail - 1) : new Length(0, asked, said, false);
+    }
+
+    Length withAsked(int more) {
+      return new Length(detail, Math.max(asked, more), said, named);
+    }
+
+    Length withSaid(int more) {
+      return new Length(detail, asked, Math.max(said, more), named);
     }
   }
 
@@ -69,14 +87,12 @@ public final class DispatchPage {
   /** The same in another format, with as much as fits on the page as Markdown. */
   public static void write(DispatchSheet sheet, Optional<String> currency, Outline page) {
     Length length = Length.of(MOST);
-    while (length.detail() > 0 && lines(sheet, currency, length) > PAGE) {
-      length = Length.of(length.detail() - 1);
+    while (length.named() && lines(sheet, currency, length) > PAGE) {
+      length = length.shorter();
     }
     for (int more = 1; more <= ROOMY; more++) {
-      int asked = Math.max(length.asked(), more);
-      length = longer(sheet, currency, length, new Length(length.detail(), asked, length.said()));
-      int said = Math.max(length.said(), more);
-      length = longer(sheet, currency, length, new Length(length.detail(), length.asked(), said));
+      length = longer(sheet, currency, length, length.withAsked(more));
+      length = longer(sheet, currency, length, length.withSaid(more));
     }
     new DispatchPage(sheet, currency, length, page).write();
   }
@@ -223,7 +239,9 @@ public final class DispatchPage {
               + "at most "
               + Chance.of(most).percent()
               + ": "
-              + String.join("; ", others.stream().map(DispatchSheet.Packed::name).toList()));
+              + (named
+                  ? String.join("; ", others.stream().map(DispatchSheet.Packed::name).toList())
+                  : others.size() + " more (dispatch CASE --json)"));
     }
     lines.add("No part is needed in " + ofAll(bring.without()));
     if (!sheet.instruments().isEmpty() && detail > 0) {

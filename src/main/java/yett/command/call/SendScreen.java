@@ -101,6 +101,11 @@ final class SendScreen {
       blocks.add(Block.paragraph(Wording.capital(StepWords.because(step.because())) + "."));
       if (sheet.diagnosed()) {
         blocks.add(sitting.beliefs().bars(moment, 4));
+      } else {
+        blocks.add(
+            Block.paragraph(
+                "Ask who is at the gate or has its key, and for that number. Call them before"
+                    + " somebody drives out: what they see tells whom to send, and with what."));
       }
       List<Block.Row> rows = new ArrayList<>();
       sheet

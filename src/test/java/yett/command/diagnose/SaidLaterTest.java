@@ -65,6 +65,14 @@ class SaidLaterTest extends CallersCase {
   }
 
   @Test
+  void where_the_caller_knows_nothing_the_desk_asks_for_somebody_who_does() {
+    typed.type("the boss said to ring", "unknown all", "Bev, 555 0144", "d", "d", "d", "d", "d");
+    typed.type("d", "d", "d");
+
+    assertThat(typed.screen()).contains("Send somebody", "Ask who is at the gate or has its key");
+  }
+
+  @Test
   void back_names_only_the_complaint_that_came_last() {
     typed.type(
         Stream.concat(Stream.of(REMOTES), Stream.of("and it does not close any more", "1", "back"))
