@@ -144,11 +144,11 @@ public final class Dispatcher {
         diagnosed ? Optional.of(electrician(scenarios)) : Optional.empty(),
         diagnosed ? bring(scenarios, moment) : Cover.UNKNOWN,
         diagnosed ? instruments(moment, site) : List.of(),
-        state.told().said(),
+        said(state),
         state.told().complaints().orElse(List.of()).stream().map(this::complaint).toList(),
         state.told().histories().orElse(List.of()).stream().map(this::history).toList(),
         asked(moment),
-        state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
+        notes(state).filter(n -> !n.startsWith(Event.Noted.HEARD)).toList(),
         Stream.concat(
                 stops.stream()
                     .flatMap(
@@ -162,6 +162,19 @@ public final class Dispatcher {
             .distinct()
             .toList(),
         untilThen(moment, stops, open));
+  }
+
+  /** What the caller said, with what was taken up at once. */
+  private static List<String> said(CaseState state) {
+    Stream<String> heard =
+        notes(state)
+            .filter(n -> n.startsWith(Event.Noted.HEARD))
+            .map(n -> n.substring(Event.Noted.HEARD.length()));
+    return Stream.concat(state.told().said().stream(), heard).toList();
+  }
+
+  private static Stream<String> notes(CaseState state) {
+    return state.notes().stream().map(e -> ((Event.Noted) e.event()).text());
   }
 
   /** The dangers in force, people first: the cards are in that order. */

@@ -455,6 +455,12 @@ public sealed interface Event {
     /** The beginning of a note on a gate that is forced; the caller's words follow. */
     public static final String FORCED = "Forced by hand or by a vehicle, or about to be: ";
 
+    /**
+     * The beginning of a note with a caller's words that were taken up when they were said. They
+     * are not {@link Said}, because what is said is heard once more later.
+     */
+    public static final String HEARD = "The caller said: ";
+
     public Noted {
       requireNonNull(text, "text");
       about = about == null ? Optional.empty() : about; // null before it was kept

@@ -25,6 +25,10 @@ public final class DispatchPage {
 
   private static final int CAUSES = 4;
   private static final int SAID = 4;
+
+  /** The same of what was said and answered where the page has room left. */
+  private static final int ROOMY = 8;
+
   private static final int NOTES = 3;
 
   private static final List<String> UNTOLD = List.of("could not tell", "could not get there");
@@ -32,13 +36,43 @@ public final class DispatchPage {
   private final DispatchSheet sheet;
   private final Optional<String> currency;
   private final int detail;
+  private final int asked;
+  private final int said;
+  private final boolean named;
   private final Outline page;
 
-  private DispatchPage(DispatchSheet sheet, Optional<String> currency, int detail, Outline page) {
+  private DispatchPage(
+      DispatchSheet sheet, Optional<String> currency, Length length, Outline page) {
     this.sheet = sheet;
     this.currency = currency;
-    this.detail = detail;
+    this.detail = length.detail();
+    this.asked = length.asked();
+    this.said = length.said();
+    this.named = length.named();
     this.page = page;
+  }
+
+  /**
+   * How many entries each list may have.
+   *
+   * @param named whether all parts are named; the shortest page only counts them
+   */
+  private record Length(int detail, int asked, int said, boolean named) {
+    static Length of(int detail) {
+      return new Length(detail, Math.max(1, detail), SAID, true);
+    }
+
+    Length shorter() {
+      return detail > 0 ? of(detail - 1) : new Length(0, asked, said, false);
+    }
+
+    Length withAsked(int more) {
+      return new Length(detail, Math.max(asked, more), said, named);
+    }
+
+    Length withSaid(int more) {
+      return new Length(detail, asked, Math.max(said, more), named);
+    }
   }
 
   /**
@@ -52,16 +86,25 @@ public final class DispatchPage {
 
   /** The same in another format, with as much as fits on the page as Markdown. */
   public static void write(DispatchSheet sheet, Optional<String> currency, Outline page) {
-    int detail = MOST;
-    while (detail > 0 && lines(sheet, currency, detail) > PAGE) {
-      detail--;
+    Length length = Length.of(MOST);
+    while (length.named() && lines(sheet, currency, length) > PAGE) {
+      length = length.shorter();
     }
-    new DispatchPage(sheet, currency, detail, page).write();
+    for (int more = 1; more <= ROOMY; more++) {
+      length = longer(sheet, currency, length, length.withAsked(more));
+      length = longer(sheet, currency, length, length.withSaid(more));
+    }
+    new DispatchPage(sheet, currency, length, page).write();
   }
 
-  private static int lines(DispatchSheet sheet, Optional<String> currency, int detail) {
+  private static Length longer(
+      DispatchSheet sheet, Optional<String> currency, Length length, Length longer) {
+    return lines(sheet, currency, longer) <= PAGE ? longer : length;
+  }
+
+  private static int lines(DispatchSheet sheet, Optional<String> currency, Length length) {
     Markdown page = new Markdown();
-    new DispatchPage(sheet, currency, detail, page).write();
+    new DispatchPage(sheet, currency, length, page).write();
     return page.toString().lines().mapToInt(DispatchPage::height).sum();
   }
 
@@ -79,7 +122,7 @@ public final class DispatchPage {
     sheet.notExcluded().forEach(n -> dangers.add(Wording.capital(n)));
     sheet.notes().stream().filter(DispatchPage::isForced).map(Shortened::cut).forEach(dangers::add);
     page.list("Danger", dangers);
-    page.list("What was said", Shortened.some(said(), SAID));
+    page.list("What was said", Shortened.some(said(), said));
     List<String> believed =
         new ArrayList<>(sheet.believed().stream().limit(CAUSES).map(DispatchPage::line).toList());
     sheet.first().stream()
@@ -89,7 +132,7 @@ public final class DispatchPage {
     if (sheet.diagnosed() && sheet.somebodyGoes()) {
       bring();
     }
-    page.list("Answers on the telephone", Shortened.some(asked(), Math.max(1, detail)));
+    page.list("Answers on the telephone", Shortened.some(asked(), asked));
     if (sheet.somebodyGoes()) {
       page.list(
           "Cautions (each step says what to do)",
@@ -191,13 +234,14 @@ public final class DispatchPage {
     } else if (!others.isEmpty()) {
       double most = others.stream().mapToDouble(DispatchSheet.Packed::chance).max().orElse(0);
       lines.add(
-          "Only after a look at the gate: "
-              + (others.size() == 1
-                  ? "1 more part, needed in "
-                  : others.size() + " more parts, each in ")
+          "After a look at the gate, "
+              + (others.size() == 1 ? "in " : "each in ")
               + "at most "
               + Chance.of(most).percent()
-              + " (dispatch CASE --json)");
+              + ": "
+              + (named
+                  ? String.join("; ", others.stream().map(DispatchSheet.Packed::name).toList())
+                  : others.size() + " more (dispatch CASE --json)"));
     }
     lines.add("No part is needed in " + ofAll(bring.without()));
     if (!sheet.instruments().isEmpty() && detail > 0) {

@@ -1,9 +1,11 @@
 package yett.saying;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -25,6 +27,14 @@ public final class Tellings {
 
   private static final int MOST = 5;
 
+  /** Words said at a question are about it; they may fit its answers less well than others do. */
+  private static final double ANSWERS = 0.3;
+
+  /** An answer that fits this much less than the best one is not offered beside it. */
+  private static final double LESS = 0.15;
+
+  private static final int ANSWERS_AT_MOST = 2;
+
   /** The same line is heard several times: for dangers, for what it answers, for its end. */
   private record Last(String words, Heard heard) {}
 
@@ -43,6 +53,31 @@ public final class Tellings {
       last = known;
     }
     return known.heard();
+  }
+
+  /**
+   * The outcomes of a check that words typed at its question may mean, the best first, whatever
+   * else the words may mean.
+   */
+  public List<Thing> answers(String check, String words) {
+    Map<Thing, Double> fits = new HashMap<>();
+    for (String clause : Clauses.of(words)) {
+      hearing
+          .fits(clause)
+          .forEach(
+              (thing, fit) -> {
+                if (thing.kind() == Thing.Kind.OUTCOME && thing.card().equals(check)) {
+                  fits.merge(thing, fit, Math::max);
+                }
+              });
+    }
+    double best = fits.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    return fits.entrySet().stream()
+        .filter(e -> e.getValue() >= Math.max(ANSWERS, best - LESS))
+        .sorted(Map.Entry.<Thing, Double>comparingByValue().reversed())
+        .limit(ANSWERS_AT_MOST)
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** The dangers that any of these lines may mean. */

@@ -142,11 +142,11 @@ class SameGateTest {
   void how_urgent_it_is_is_asked_again() {
     assertThat(run("", "dispatch", "1").stdout()).contains("nothing at the site makes it urgent");
 
-    Pipe.Result second = run("1\n1\nit stands open now\n0\n\n1\nx\n", "call", "Fish dock");
+    Pipe.Result second = run("1\n1\nit stands open now\n0\n\n0\n1\nx\n", "call", "Fish dock");
 
     assertThat(second.stdout())
-        .contains("How urgent is it now?", "At that time none applied")
-        .containsOnlyOnce("0 for none, or numbers");
+        .contains("At that time none applied", "Was this said as well?")
+        .containsOnlyOnce("How urgent is it now?");
     assertThat(run("", "dispatch", "1").stdout())
         .doesNotContain("nothing at the site makes it urgent");
   }

@@ -38,7 +38,7 @@ final class CallQuestion {
       String line = sitting.line(Words.prompt(check)).strip();
       Optional<Answer> answer = answer(check, line);
       if (answer.isEmpty()) {
-        if (!wishes.grant(line) && !wishes.volunteered().hear(line)) {
+        if (!wishes.grant(line) && !wishes.volunteered().hearAt(check, line)) {
           sitting.say(HeardAnswer.to(check, line).complaint());
         }
       } else if (new RareAnswer(sitting).isMeant(moment, check, answer.get())) {

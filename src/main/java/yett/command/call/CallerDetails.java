@@ -72,6 +72,6 @@ record CallerDetails(String name, String phone, String where) {
   }
 
   private static String said(String part) {
-    return TALK.matcher(part.strip()).replaceFirst("").strip();
+    return TALK.matcher(part.strip()).replaceFirst("").strip().replaceFirst("[.]+$", "");
   }
 }

@@ -123,7 +123,11 @@ public final class Calling {
 
     @Override
     public Runnable mend(Step.Mend step) {
-      return () -> deeds.mend(step);
+      return () -> {
+        if (goesOnToWork()) {
+          deeds.mend(step);
+        }
+      };
     }
 
     @Override
@@ -145,9 +149,7 @@ public final class Calling {
     public Runnable handOver(Step.HandOver step) {
       return () -> {
         boolean urgent = step.ending() == Ending.MADE_SAFE; // with a danger it is urgent anyway
-        if ((urgent || knowsWhoRings())
-            && !since.endsItAnew()
-            && (urgent || !circumstances.askAnew(since))) {
+        if (urgent ? !since.endsItAnew() : goesOnToWork()) {
           send.show(step, moment);
         }
       };
@@ -167,6 +169,7 @@ public final class Calling {
    */
   public void ringsAgain(List<Event> said) {
     since.ringsAgain();
+    besides.ringsAgain();
     new ChildRings(sitting).askAnew();
     if (said.isEmpty()) { // else they were found by their name or number
       whoCalls.ringsAgain();
@@ -180,12 +183,21 @@ public final class Calling {
     return whoCalls.goesOnIn();
   }
 
+  /**
+   * The same before a repair, and before somebody is sent. On the first call, what was said was
+   * read back by then.
+   */
+  private boolean goesOnToWork() {
+    return since.isAnotherCall() ? goesOn() : knowsWhoRings() && !circumstances.askBesides();
+  }
+
   /** Whether what was said since the last time neither ended the call nor answered something. */
   private boolean goesOn() {
     return knowsWhoRings()
         && !since.endsItAnew()
         && !besides.ask()
-        && !circumstances.askAnew(since);
+        && !circumstances.askAnew(since)
+        && !circumstances.askBesides();
   }
 
   /** Asks who rings about a case of an earlier call; false if something else comes first now. */

@@ -1,9 +1,12 @@
 package yett.command.call;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import yett.command.diagnose.LongList;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
@@ -26,6 +29,7 @@ final class Circumstances {
 
   private final Sitting sitting;
   private final Questions questions;
+  private final Set<String> offered = new HashSet<>();
   private boolean asked;
 
   Circumstances(Sitting sitting, Questions questions) {
@@ -40,6 +44,7 @@ final class Circumstances {
         list,
         "How urgent is it?",
         "Read out; 0 if none applies.",
+        List.of(),
         (ids, texts) -> questions.several(PICK, ids, texts, numbers(list)));
   }
 
@@ -59,6 +64,36 @@ final class Circumstances {
     return true;
   }
 
+  /**
+   * Asks what a complaint that came later makes worth asking: that the gate stands open is not
+   * asked while only a remote control fails.
+   *
+   * @return whether it was asked now
+   */
+  boolean askBesides() {
+    CaseState.Told told = sitting.moment().state().told();
+    if (told.pressing().isEmpty()) {
+      return false;
+    }
+    List<Pressing> list = sitting.base().telephone().pressing(told.complaints().orElse(List.of()));
+    if (offered.isEmpty()) { // asked at an earlier sitting, of the complaints that there are
+      list.forEach(p -> offered.add(p.id()));
+    }
+    List<Pressing> more = list.stream().filter(p -> !offered.contains(p.id())).toList();
+    if (more.isEmpty()) {
+      return false;
+    }
+    askPressing(
+        more,
+        "How urgent is it with that?",
+        "Read out; 0 if none applies.",
+        told.pressing().get(),
+        (ids, texts) ->
+            questions.severalBeside(
+                PICK, ids, texts, numbers(more), () -> sitting.say("Then it stays as it was.")));
+    return true;
+  }
+
   private void askAnew(CaseState.Told told) {
     List<Pressing> list = sitting.base().telephone().pressing(told.complaints().orElse(List.of()));
     StillUntold untold = new StillUntold(sitting);
@@ -75,18 +110,24 @@ final class Circumstances {
                 ? "nobody could say"
                 : numbers.isEmpty() ? "none applied" : "it was " + String.join(", ", numbers))
             + ". Read out again, and type all that apply now; 0 for none.",
+        List.of(),
         (ids, texts) ->
             questions.severalBeside(
                 PICK, ids, texts, numbers(list), () -> sitting.say("Then it stays as it was.")));
   }
 
+  /**
+   * @param before what applies already and is not asked about here
+   */
   private void askPressing(
       List<Pressing> list,
       String heading,
       String lead,
+      List<String> before,
       BiFunction<List<String>, List<String>, Optional<List<Integer>>> pick) {
     List<String> texts = list.stream().map(Pressing::ask).toList();
     List<String> ids = list.stream().map(Pressing::id).toList();
+    offered.addAll(ids);
     sitting.show(
         Block.heading(heading),
         Block.paragraph(lead),
@@ -97,7 +138,9 @@ final class Circumstances {
       return;
     }
     new StillUntold(sitting).urgencyIsTold();
-    sitting.record(new Event.Pressed(picked.get().stream().map(ids::get).toList()));
+    sitting.record(
+        new Event.Pressed(
+            Stream.concat(before.stream(), picked.get().stream().map(ids::get)).toList()));
     List<String> now =
         picked.get().stream().flatMap(i -> list.get(i).untilThen().stream()).toList();
     if (!now.isEmpty()) {

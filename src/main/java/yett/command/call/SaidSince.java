@@ -31,11 +31,9 @@ final class SaidSince {
 
   /** Asks whether the gate works again if the words say so. Returns whether it asked. */
   boolean endsIt() {
-    boolean ends = unheard.next().stream().anyMatch(worksAgain::tellsOfIt);
-    if (ends) {
-      wishes.end().worksAgain(Optional.empty());
-    }
-    return ends;
+    Optional<String> end = unheard.next().stream().filter(worksAgain::tellsOfIt).findFirst();
+    end.ifPresent(words -> wishes.end().worksAgainAsSaid(words));
+    return end.isPresent();
   }
 
   /** The same, but only if the caller has rung again. */

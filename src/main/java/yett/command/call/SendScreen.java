@@ -101,6 +101,11 @@ final class SendScreen {
       blocks.add(Block.paragraph(Wording.capital(StepWords.because(step.because())) + "."));
       if (sheet.diagnosed()) {
         blocks.add(sitting.beliefs().bars(moment, 4));
+      } else {
+        blocks.add(
+            Block.paragraph(
+                "Ask who is at the gate or has its key, and for that number. Call them before"
+                    + " somebody drives out: what they see tells whom to send, and with what."));
       }
       List<Block.Row> rows = new ArrayList<>();
       sheet
@@ -111,7 +116,8 @@ final class SendScreen {
         blocks.add(new Block.Rows(rows));
       }
     }
-    blocks.add(Block.paragraph(Text.strong("Read out. This holds until somebody comes:")));
+    String what = emergency ? "Read out what they have not heard yet. All of it" : "Read out. This";
+    blocks.add(Block.paragraph(Text.strong(what + " holds until somebody comes:")));
     blocks.add(Block.numbered(sheet.untilThen()));
     return blocks;
   }

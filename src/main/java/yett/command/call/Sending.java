@@ -68,7 +68,11 @@ public final class Sending {
     String called =
         told(
             before
-                .map(b -> "Called for help: " + b + ". Who else, and when? Or Enter")
+                .map(
+                    b ->
+                        "Called for help: "
+                            + b
+                            + ". Was anybody else called for help, and when? Or Enter")
                 .orElse(
                     "Who was called for help, and when? Such as: fire service, 19:42; or Enter"));
     if (NOBODY.matcher(called).find() && !StepsDone.saysWhoCame(called)) {
@@ -82,7 +86,8 @@ public final class Sending {
 
   private void promise(String level, Due.When when) {
     Instant at = when.at();
-    sitting.say("Read out: somebody will be there by " + CallWords.when(at) + ".");
+    sitting.say(
+        "Read out: somebody will be there by " + CallWords.by(at, sitting.open().now()) + ".");
     if (when.isChosen()) {
       sitting.say(
           CHOSEN.formatted(

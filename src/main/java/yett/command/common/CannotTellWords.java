@@ -29,7 +29,9 @@ public final class CannotTellWords {
 
   private static final String AFTER =
       "(?: (?:it|that|this|them|any of it|about it|about that|from here|at the moment|right now|now"
-          + "|yet|sorry|really|to be honest|for sure|exactly|either|at all|mate|any more))*";
+          + "|yet|sorry|really|to be honest|for sure|exactly|either|at all|mate|love|dear|sir|madam|ma am|i am afraid|any more))*"
+          + "(?: (?:you(?: will| ll)? (?:have to|need to|should|would have to) )?ask (?:him|her|them"
+          + "|my \\w+|the \\w+|\\w+))?";
 
   private static final Pattern LINE =
       Pattern.compile(

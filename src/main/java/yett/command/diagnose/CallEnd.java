@@ -19,11 +19,26 @@ import yett.interview.Step;
 import yett.interview.Tending;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
+import yett.saying.Negation;
 import yett.wording.CallWords;
 
 /** Endings of a call that the caller can bring about at any prompt. */
 public final class CallEnd {
   private static final Pattern NO = Pattern.compile("(?i)(?:no|nope|nah)[,.;:! ]+(?<more>\\S.*)");
+
+  private static final Pattern DID =
+      Pattern.compile(
+          "(?i)\\b(?:moved|shifted|cleaned|wiped|cleared|removed|brushed|pulled out|picked up"
+              + "|took|taken|put|pushed|pressed|switched|turned|flicked|plugged|reset)\\b");
+
+  /** What follows a "yes" may take it back: "yes but it stops". */
+  private static final Pattern YES =
+      Pattern.compile("(?i)(?:yes|yeah|yep|yup|aye)[,.;:! ]+(?<more>\\S.*)");
+
+  private static final Pattern TAKEN_BACK =
+      Pattern.compile(
+          "(?i)\\b(?:but|except|only|almost|nearly|half|part|once|still|then|though|should|think"
+              + "|guess|suppose|maybe|probably)\\b|n['\u2019]t\\b");
 
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -51,6 +66,15 @@ public final class CallEnd {
       return;
     }
     words.ifPresent(w -> sitting.record(new Event.Said(w)));
+    end(words);
+  }
+
+  /** The same for words that are stored already. */
+  public void worksAgainAsSaid(String words) {
+    end(Optional.of(words));
+  }
+
+  private void end(Optional<String> words) {
     if (sitting.moment().step() instanceof Step.AskDangers) {
       if (words.isEmpty()) {
         sitting.record(new Event.Said("It works again."));
@@ -64,7 +88,7 @@ public final class CallEnd {
       return;
     }
     WhatToWatch watching = new WhatToWatch(sitting);
-    Optional<String> told = words.filter(watching::tellsWhatDidIt);
+    Optional<String> told = words.filter(w -> watching.tellsWhatDidIt(w) || saysWhat(w));
     String typed =
         sitting
             .line(
@@ -79,6 +103,11 @@ public final class CallEnd {
     close(
         Ending.WORKS_AGAIN,
         new Event.Tended(Tending.WORKS_AGAIN, what.isEmpty() ? "nobody knows why" : what));
+  }
+
+  /** Whether words say of something that it was moved, cleaned or put back, whatever it is. */
+  private static boolean saysWhat(String words) {
+    return DID.matcher(words).find();
   }
 
   /** What was done last on this call at Yett's word. */
@@ -125,8 +154,20 @@ public final class CallEnd {
             wishes.volunteered().keep(said);
             return Prompt.Reading.of(false);
           }
+          Matcher yes = YES.matcher(line);
+          if (yes.matches() && isPlain(yes.group("more"))) {
+            wishes.volunteered().keep(line.strip());
+            return Prompt.Reading.of(true);
+          }
           return Prompt.yesOrNo(line);
         });
+  }
+
+  /** Whether what follows a "yes" leaves it standing, and tells of no danger. */
+  private boolean isPlain(String more) {
+    return !TAKEN_BACK.matcher(more).find()
+        && !Negation.in(more)
+        && !wishes.volunteered().isDanger(more);
   }
 
   /** Whether more was told than a "no", so that it is taken up before the gate is tried. */

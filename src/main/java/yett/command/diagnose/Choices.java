@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import yett.command.common.CannotTellWords;
@@ -49,19 +50,19 @@ record Choices(Sitting sitting) {
     if (things.size() > 1) {
       return of("Which do you mean?", things, words);
     }
-    boolean right = isRight(words.apply(things.get(0)), true);
+    boolean right = isRight(words.apply(things.get(0)), true, line -> false);
     return right ? Optional.of(things.get(0)) : Optional.empty();
   }
 
   /** Enter alone is a yes only to what is clear. */
-  private boolean isRight(String shown, boolean clear) {
+  private boolean isRight(String shown, boolean clear, Predicate<String> otherwise) {
     return sitting.until(
         shown + (clear ? " Right? Enter for yes, or no" : " Right? yes, or Enter for no"),
         line -> {
           String said = line.toLowerCase(Locale.ROOT);
           return YES.contains(said) || (clear && line.isEmpty())
               ? Prompt.Reading.of(true)
-              : isNone(line) || NO.contains(said)
+              : isNone(line) || NO.contains(said) || otherwise.test(line)
                   ? Prompt.Reading.of(false)
                   : Prompt.Reading.again(
                       (clear ? "Press Enter" : "Type yes")
@@ -73,10 +74,13 @@ record Choices(Sitting sitting) {
    * The same where several of the things may be meant.
    *
    * @param clear those that are so clear that Enter may take them; may be empty
+   * @param otherwise takes a line that chooses nothing, if it says something else; then none is
+   *     meant
    */
-  <T> List<T> several(List<T> things, Function<T, String> words, List<T> clear) {
+  <T> List<T> several(
+      List<T> things, Function<T, String> words, List<T> clear, Predicate<String> otherwise) {
     if (things.size() == 1) {
-      return isRight(words.apply(things.get(0)), !clear.isEmpty()) ? things : List.of();
+      return isRight(words.apply(things.get(0)), !clear.isEmpty(), otherwise) ? things : List.of();
     }
     List<String> texts = things.stream().map(words).toList();
     String taken =
@@ -93,6 +97,9 @@ record Choices(Sitting sitting) {
             return Prompt.Reading.of(clear);
           }
           ListChoice.Several picked = ListChoice.several(isNone(line) ? "" : line, texts, texts);
+          if (picked.unclear().isPresent() && otherwise.test(line)) {
+            return Prompt.Reading.of(List.of());
+          }
           return picked.unclear().isEmpty()
               ? Prompt.Reading.of(picked.positions().stream().map(things::get).toList())
               : Prompt.Reading.again(

@@ -16,6 +16,7 @@ import yett.interview.Site;
 import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.History;
+import yett.knowledge.Role;
 import yett.knowledge.SiteCard;
 
 /** Adds a complaint or a recent event that was told without being asked to those told before. */
@@ -30,8 +31,14 @@ record ReportedLater(Sitting sitting) {
         ids,
         all,
         Check::ask,
+        isCall() ? Check::spoken : Check::ask,
         "What else is wrong?",
         Event.Complained::new);
+  }
+
+  /** Then the list is read out. */
+  private boolean isCall() {
+    return sitting.moment().state().role() == Role.CALLER;
   }
 
   void history(String id) {
@@ -40,6 +47,7 @@ record ReportedLater(Sitting sitting) {
         List.of(id),
         List.copyOf(sitting.base().histories().values()),
         History::name,
+        isCall() ? History::spoken : History::name,
         "What else happened lately?",
         Event.Happened::new);
   }
@@ -53,6 +61,7 @@ record ReportedLater(Sitting sitting) {
       List<String> more,
       List<C> all,
       Function<C, String> name,
+      Function<C, String> read,
       String ask,
       Function<List<String>, Event> event) {
     Set<String> ids = new LinkedHashSet<>(before.orElse(List.of()));
@@ -63,7 +72,7 @@ record ReportedLater(Sitting sitting) {
     if (before.isEmpty()) {
       Site site = new SiteFacts(sitting.base()).site(sitting.moment().state().told().site());
       List<C> others = all.stream().filter(c -> !more.contains(c.id()) && site.allows(c)).toList();
-      ids.addAll(others(others, name, ask));
+      ids.addAll(others(others, read, ask));
     }
     Set<String> known = Set.copyOf(before.orElse(List.of()));
     sitting.record(event.apply(List.copyOf(ids)));

@@ -14,7 +14,6 @@ import yett.knowledge.Role;
 import yett.knowledge.Telephone;
 import yett.saying.Heard;
 import yett.saying.Thing;
-import yett.wording.Wording;
 
 /**
  * Reads back what a caller has said besides the complaint. What the caller confirms counts as an
@@ -40,6 +39,7 @@ public final class SaidBesides {
   private final Predicate<String> over;
   private final ToldAndConfirmed takenUp;
   private final UnheardSentences unheard;
+  private boolean again;
 
   /**
    * @param over whether words say that the gate works again; then they describe the past and answer
@@ -51,6 +51,15 @@ public final class SaidBesides {
     this.over = over;
     this.takenUp = new ToldAndConfirmed(sitting);
     this.unheard = new UnheardSentences(sitting);
+  }
+
+  /**
+   * Begins another call about the case. Of the earlier one nothing is read back any more; in this
+   * one a complaint may be new, which nothing else asks for.
+   */
+  public void ringsAgain() {
+    again = true;
+    unheard.next();
   }
 
   /**
@@ -76,20 +85,27 @@ public final class SaidBesides {
             things.stream().map(Thing::card).toList(),
             texts,
             () -> sitting.say("Then none of it counts."));
-    picked.ifPresent(
-        p ->
-            p.stream()
-                .map(things::get)
-                .filter(this::isOpen) // one may have settled another
-                .forEach(t -> takenUp.answer(t.card(), answer(t))));
+    picked.ifPresent(p -> take(p.stream().map(things::get).toList()));
     return picked.map(p -> !p.isEmpty()).orElse(true);
+  }
+
+  /** Complaints go last and together, because a danger is asked about after them. */
+  private void take(List<Thing> confirmed) {
+    confirmed.stream()
+        .filter(this::isOpenLook) // one may have settled another
+        .forEach(t -> takenUp.answer(t.card(), answer(t)));
+    List<Thing> complaints = confirmed.stream().filter(this::isNewComplaint).toList();
+    if (!complaints.isEmpty()) {
+      takenUp.take(complaints);
+      questions.hearDangersOf(complaints.stream().map(Thing::card).toList());
+    }
   }
 
   private static Answer answer(Thing thing) {
     return new Answer.Chosen(thing.outcome());
   }
 
-  /** The best outcome of each open look that a caller can answer. */
+  /** The best outcome of each open look that a caller can answer, and what is newly wrong. */
   private List<Thing> things(List<String> said) {
     List<Heard.Found> found = new ArrayList<>();
     said.stream()
@@ -115,6 +131,19 @@ public final class SaidBesides {
   }
 
   private boolean isOpen(Thing thing) {
+    return isOpenLook(thing) || isNewComplaint(thing);
+  }
+
+  private boolean isNewComplaint(Thing thing) {
+    List<String> told = sitting.moment().state().told().complaints().orElse(List.of());
+    return again
+        && thing.kind() == Thing.Kind.COMPLAINT
+        && !told.isEmpty() // else all complaints are asked for
+        && !told.contains(thing.card())
+        && !sitting.moment().judgement().unavailable().contains(thing.card());
+  }
+
+  private boolean isOpenLook(Thing thing) {
     Check check = sitting.base().checks().get(thing.card());
     return thing.kind() == Thing.Kind.OUTCOME
         && check.who() == Role.CALLER
@@ -125,7 +154,6 @@ public final class SaidBesides {
   }
 
   private String words(Thing thing) {
-    Check check = sitting.base().checks().get(thing.card());
-    return check.spoken() + " " + Wording.capital(Wording.meaning(check, thing.outcome())) + ".";
+    return takenUp.words(thing);
   }
 }

@@ -26,9 +26,27 @@ final class TakenBack {
             .toList();
     String words =
         events.size() == 1
-            ? new Wording(base).event(events.get(0))
+            ? new Wording(base).event(added(moment, events.get(0)))
             : together(base, events.get(0)) + " (" + events.size() + " answers)";
     return words.endsWith("?") ? words : words + ".";
+  }
+
+  /**
+   * What an event adds to what was told before it; a list is stored anew with all that is on it.
+   */
+  private static Event added(Moment moment, Event event) {
+    if (!(event instanceof Event.Complained all)) {
+      return event;
+    }
+    List<String> before =
+        Entry.valid(moment.entries()).stream()
+            .map(Entry::event)
+            .takeWhile(e -> e != event)
+            .filter(Event.Complained.class::isInstance)
+            .flatMap(e -> ((Event.Complained) e).complaints().stream())
+            .toList();
+    List<String> more = all.complaints().stream().filter(c -> !before.contains(c)).toList();
+    return more.isEmpty() ? event : new Event.Complained(more);
   }
 
   /** The list that several events answered, told by its first. */

@@ -1,10 +1,12 @@
 package yett.command.diagnose;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
 import yett.interview.Event;
@@ -34,11 +36,19 @@ public final class Volunteered {
   /** From which weight on a meaning is so clear that Enter may take it. */
   private static final double CLEAR = 0.6;
 
+  private static final int MOST = 5;
+
+  /** Words from which a line says more than what is understood of it. */
+  private static final int SENTENCE = 4;
+
   private final Sitting sitting;
   private final ToldAndConfirmed takenUp;
   private final ToldDangers dangers;
   private final ToldReadings readings;
   private final CallEnd end;
+
+  /** The check whose question a caller is at. */
+  private Optional<Check> asked = Optional.empty();
 
   Volunteered(Sitting sitting, CallEnd end) {
     this.sitting = sitting;
@@ -65,6 +75,21 @@ public final class Volunteered {
   /** Whether some other prompt asks for this word. */
   public static boolean isPrompted(String line) {
     return PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
+  }
+
+  /**
+   * Takes up what a caller says at the question of a check. They mostly answer it in words of their
+   * own, so its outcomes are offered first, whatever else the words may mean.
+   *
+   * @return false if nothing is understood from them
+   */
+  public boolean hearAt(Check check, String line) {
+    asked = Optional.of(check);
+    try {
+      return hear(line);
+    } finally {
+      asked = Optional.empty();
+    }
   }
 
   /**
@@ -142,6 +167,17 @@ public final class Volunteered {
             && heard.things().stream().noneMatch(t -> t.card().equals(check.id()));
   }
 
+  private static boolean isSentence(String line) {
+    return line.strip().split("\\s+").length >= SENTENCE;
+  }
+
+  /** Keeps a caller's words that were taken up already, so that nothing hears them once more. */
+  private void keepHeard(String words) {
+    if (isCall() && sitting.moment().state().closed().isEmpty()) {
+      sitting.record(new Event.Noted(Event.Noted.HEARD + words));
+    }
+  }
+
   boolean isDanger(String words) {
     return !tellings().hear(words).dangers().isEmpty();
   }
@@ -174,19 +210,40 @@ public final class Volunteered {
       return true;
     }
     Optional<Thing> named = new NamedThing(sitting.base()).of(words);
-    List<Thing> others = named.map(List::of).orElseGet(() -> takenUp.news(heard.things()));
+    List<Thing> others =
+        named.map(List::of).orElseGet(() -> answersFirst(words, takenUp.news(heard.things())));
     if (single && named.isEmpty()
         || others.isEmpty()
         || sitting.moment().step() instanceof Step.MakeSafe) {
+      if (!told.isEmpty()) {
+        keepHeard(words); // not this danger, but "he feels wobbly" is for whoever goes to know
+      }
       return !told.isEmpty();
     }
     boolean sure = named.isPresent() && !single;
+    List<String> instead = new ArrayList<>();
     List<Thing> meant =
-        sure ? others : new Choices(sitting).several(others, takenUp::words, clear(others, heard));
+        sure
+            ? others
+            : new Choices(sitting)
+                .several(
+                    others,
+                    takenUp::words,
+                    clear(others, heard),
+                    line -> isCall() && isSentence(line) && instead.add(line));
+    if (!instead.isEmpty()) { // a caller does not wait: "oh no, it has shut on his leg"
+      keepHeard(words);
+      if (!take(instead.get(0))) {
+        keepHeard(instead.get(0));
+      }
+      return true;
+    }
     takenUp.take(meant);
     boolean report = sitting.moment().state().told().histories().isEmpty();
     if (!meant.isEmpty() && (report && !sure || others.size() > 1) && !single && !isCall()) {
       keep(words); // what was taken rarely says all of it: "in the rain it will not close"
+    } else if (isSentence(words)) {
+      keepHeard(words); // "new lamps, since Friday" is taken as "something new nearby"
     }
     if (told.isEmpty()) {
       hearComplaints(
@@ -197,6 +254,18 @@ public final class Volunteered {
       sitting.say("Your words are kept as a note.");
     }
     return true;
+  }
+
+  private List<Thing> answersFirst(String words, List<Thing> others) {
+    if (asked.filter(c -> !c.measured() && words.contains(" ")).isEmpty()) {
+      return others;
+    }
+    String check = asked.get().id();
+    return Stream.concat(
+            tellings().answers(check, words).stream(),
+            others.stream().filter(t -> !t.card().equals(check)))
+        .limit(MOST)
+        .toList();
   }
 
   /** Asks about the dangers of which complaints tell that were picked, not said. */

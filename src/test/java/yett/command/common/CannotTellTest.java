@@ -36,7 +36,10 @@ class CannotTellTest {
         "I haven't looked",
         "nobody knows",
         "he is not there",
-        "I cannot get near it"
+        "I cannot get near it",
+        "i dont know love",
+        "no idea, ask Barry",
+        "not sure, you'll have to ask the boss"
       })
   void is_understood(String line) {
     assertThat(Words.wish(line)).contains(Words.Wish.UNKNOWN);
@@ -54,6 +57,7 @@ class CannotTellTest {
         "it is not there",
         "the chain is not there",
         "no idea, it just beeps",
+        "no idea, try the motor again",
         "I cannot get out",
         "we are away and it stands open",
         "I can't hear the motor"

@@ -41,6 +41,30 @@ class CallSheetTest extends CallersCase {
         .startsWith("Fire on the site (the caller says that it is over");
   }
 
+  /** In an emergency the page has room: what a helper has to know is rarely said first. */
+  @Test
+  void all_that_was_said_is_on_a_page_that_has_room() {
+    typed.type("somebody is shut in and is ill", "11", "done", "Dmitri, 555 0182");
+    record(
+        new Event.Said("the boss has the key of the release"),
+        new Event.Said("the driver is sixty or so"),
+        new Event.Said("there is a back door but it is nailed up"),
+        new Event.Said("he needs insulin, and it is in the van outside"));
+
+    assertThat(page()).contains("he needs insulin").doesNotContain("more: dispatch CASE");
+    assertThat(page().lines().mapToInt(l -> Math.max(1, (l.length() + 79) / 80)).sum())
+        .isLessThanOrEqualTo(60);
+  }
+
+  /** Whoever drives out on a Friday evening cannot look into a file for the names of the parts. */
+  @Test
+  void every_part_that_is_worth_bringing_has_its_name_on_the_page() {
+    typed.type("the chain is on the ground", "0", "Ray, 555 0107", "1", "0", "0", "3", "d", "d");
+
+    assertThat(sheet().bring().parts()).hasSizeGreaterThan(2);
+    sheet().bring().parts().forEach(p -> assertThat(page()).contains(p.name()));
+  }
+
   /** Whoever is asked whether the one is over may tell of the next. */
   @Test
   void another_danger_told_with_over_is_asked_about() {

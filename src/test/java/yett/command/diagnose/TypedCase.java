@@ -106,6 +106,14 @@ final class TypedCase implements AutoCloseable {
     return new Conversation(console(lines), open, Map.of());
   }
 
+  /** Another call about the same case, at which these lines are typed. */
+  void ringsAgain(String... lines) {
+    try (OpenCase open = open()) {
+      open.record(new Event.DangersAgain());
+      new Conversation(console(lines), open, Map.of()).ringsAgain(List.of()).run();
+    }
+  }
+
   /**
    * The same at the beginning of a case, typed once for all tests: what was stored then is stored
    * again. It leaves nothing on the screen.
