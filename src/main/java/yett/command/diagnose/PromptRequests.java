@@ -72,9 +72,13 @@ public final class PromptRequests {
     return wish.isPresent();
   }
 
-  /** Whether the agent wants to send somebody before Yett proposes it. */
+  /**
+   * Whether the agent wants to send somebody before Yett proposes it. What for is asked first: at
+   * the list of complaints, who cannot tell says so.
+   */
   private boolean isSend(String line) {
     return sitting.moment().state().role() == Role.CALLER
+        && sitting.moment().state().told().complaints().isPresent()
         && line.strip().matches("(?i)send(?:\\s+(?:somebody|someone))?[.!]*");
   }
 
