@@ -129,7 +129,8 @@ public final class CallEnd {
                         "Has it opened once and closed once since then, as it should, while"
                             + " somebody watched?"))));
     boolean seen = yes("yes; no if it has not, or if nobody watched");
-    if (!seen && !isDeclined()) {
+    // Between the steps of a repair nobody runs the gate: what has to be seen first may still come.
+    if (!seen && !isDeclined() && !(sitting.moment().step() instanceof Step.Mend)) {
       sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.TO_TRY))));
       seen = yes("yes; no if it does not, or if it cannot be tried");
     }

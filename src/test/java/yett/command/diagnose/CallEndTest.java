@@ -51,6 +51,15 @@ class CallEndTest extends CallersCase {
     assertThat(typed.screen()).contains("do not put it right a second time");
   }
 
+  /** The steps about wet ground and earlier trips may still come. */
+  @Test
+  void nobody_tries_the_gate_between_the_steps_of_a_repair() {
+    typed.type("it is dead", "0", "Ina Teal", "1", "0", "0", "1", "3", "it works again", "no");
+    assertThat(typed.screen())
+        .contains("Step 1 of 6", "Has it opened once and closed once", "goes on where it was")
+        .doesNotContain("Let it open once and close once");
+  }
+
   /** A fault that came back was not solved, whoever put the breaker on. */
   @Test
   void the_same_fault_again_is_not_solved() {
