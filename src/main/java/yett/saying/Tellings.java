@@ -74,7 +74,10 @@ public final class Tellings {
     double best = fits.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
     return fits.entrySet().stream()
         .filter(e -> e.getValue() >= Math.max(ANSWERS, best - LESS))
-        .sorted(Map.Entry.<Thing, Double>comparingByValue().reversed())
+        .sorted(
+            Map.Entry.<Thing, Double>comparingByValue()
+                .reversed()
+                .thenComparing(e -> e.getKey().outcome()))
         .limit(ANSWERS_AT_MOST)
         .map(Map.Entry::getKey)
         .toList();
