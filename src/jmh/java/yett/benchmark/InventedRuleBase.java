@@ -100,7 +100,7 @@ final class InventedRuleBase {
         Map.of(),
         Map.of(),
         Map.of(),
-        new Planning("planning", 1.5, 4, 20, 600, 300, 180, Map.of()),
+        new Planning("planning", 1.5, 4, 20, 0.45, 8, 600, 300, 180, Map.of()),
         Telephone.NONE,
         Map.of(),
         new TreeMap<>(Map.of("rules/core.drl", coreRules())),
@@ -216,7 +216,7 @@ final class InventedRuleBase {
         "",
         Map.of(),
         false,
-        Inspected.NEVER,
+        new Inspected(List.of(), List.of()),
         "invented");
   }
 
