@@ -31,23 +31,24 @@ final class ServerTroubles {
           + " that the network is there.";
     }
     // The driver has no SQLSTATE for these, but in every language its messages have these words.
-    if (Troubles.told(trouble).contains("sslmode")) {
+    String told = Troubles.told(trouble);
+    if (told.contains("sslmode")) {
       return "the sslmode in YETT_CASEBOOK is none that there is. Write sslmode=verify-full or"
           + " sslmode=require.";
     }
-    if (Troubles.told(trouble).contains("HostnameVerifier")) {
+    if (told.contains("HostnameVerifier")) {
       return "the server's certificate is for a computer of another name, so this may not be the"
           + " right server. Write the name in YETT_CASEBOOK as the certificate has it, or ask the"
           + " server's administrator.";
     }
-    if (Troubles.told(trouble).contains("PKIX")) {
+    if (told.contains("PKIX")) {
       return "the server's certificate is not one that sslrootcert vouches for, so this may not be"
           + " the right server, or it has a new certificate. Ask its administrator for the"
           + " certificate to check it by.";
     }
-    if (Troubles.told(trouble).contains("SSL")) {
+    if (told.contains("SSL")) {
       return "an encrypted connection (TLS) to the server cannot be made ("
-          + Troubles.told(trouble)
+          + told
           + "). Its administrator switches it on with ssl = on in postgresql.conf, and gives"
           + " you the certificate to check it by (sslrootcert). If the connection may be"
           + " unencrypted, so that anybody along the way can read it, set sslmode=disable in"

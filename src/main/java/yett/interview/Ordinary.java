@@ -16,7 +16,11 @@ public final class Ordinary {
 
   private Ordinary() {}
 
-  public static boolean isTaken(Belief now, String check) {
+  public static boolean isTaken(Moment moment, String check) {
+    if (moment.judgement().unassumed().contains(check)) {
+      return false;
+    }
+    Belief now = moment.belief();
     double chance = now.predict(check)[0];
     return chance >= LIKELY || chance >= KEPT * Belief.roughly(now.model()).predict(check)[0];
   }

@@ -227,9 +227,7 @@ class SenseRulesTest extends ShownByExamples {
   }
 
   private static Set<String> unavailable(Fact... facts) {
-    return concluded(Unavailable.class, facts).stream()
-        .map(Unavailable::card)
-        .collect(Collectors.toCollection(TreeSet::new));
+    return Rules.judge(facts).unavailable();
   }
 
   @Test

@@ -75,7 +75,7 @@ final class Circumstances {
     if (told.pressing().isEmpty()) {
       return false;
     }
-    List<Pressing> list = sitting.base().telephone().pressing(told.complaints().orElse(List.of()));
+    List<Pressing> list = worthAsking(told);
     if (offered.isEmpty()) { // asked at an earlier sitting, of the complaints that there are
       list.forEach(p -> offered.add(p.id()));
     }
@@ -88,14 +88,12 @@ final class Circumstances {
         "How urgent is it with that?",
         "Read out; 0 if none applies.",
         told.pressing().get(),
-        (ids, texts) ->
-            questions.severalBeside(
-                PICK, ids, texts, numbers(more), () -> sitting.say("Then it stays as it was.")));
+        besideBefore(more));
     return true;
   }
 
   private void askAnew(CaseState.Told told) {
-    List<Pressing> list = sitting.base().telephone().pressing(told.complaints().orElse(List.of()));
+    List<Pressing> list = worthAsking(told);
     StillUntold untold = new StillUntold(sitting);
     List<String> numbers =
         list.stream()
@@ -111,9 +109,20 @@ final class Circumstances {
                 : numbers.isEmpty() ? "none applied" : "it was " + String.join(", ", numbers))
             + ". Read out again, and type all that apply now; 0 for none.",
         List.of(),
-        (ids, texts) ->
-            questions.severalBeside(
-                PICK, ids, texts, numbers(list), () -> sitting.say("Then it stays as it was.")));
+        besideBefore(list));
+  }
+
+  /** What the complaints so far make worth asking. */
+  private List<Pressing> worthAsking(CaseState.Told told) {
+    return sitting.base().telephone().pressing(told.complaints().orElse(List.of()));
+  }
+
+  /** Picks from a list beside which what was answered before may stand. */
+  private BiFunction<List<String>, List<String>, Optional<List<Integer>>> besideBefore(
+      List<Pressing> list) {
+    return (ids, texts) ->
+        questions.severalBeside(
+            PICK, ids, texts, numbers(list), () -> sitting.say("Then it stays as it was."));
   }
 
   /**

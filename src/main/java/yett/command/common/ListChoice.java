@@ -12,6 +12,8 @@ import yett.saying.Negation;
 
 /** Finds the entries of a list that a typed line names. */
 public final class ListChoice {
+  private static final String BETWEEN_NUMBERS = "(?:[\\s,;&+]|\\band\\b)+";
+
   private ListChoice() {}
 
   /**
@@ -19,8 +21,8 @@ public final class ListChoice {
    * are said: "1 and 2", "1, 2 & 4".
    */
   private static String[] parts(String line) {
-    boolean numbers = line.matches("(?i)\\s*\\d+(?:(?:[\\s,;&+]|\\band\\b)+\\d+)*[\\s,;]*");
-    return line.strip().split(numbers ? "(?i)(?:[\\s,;&+]|\\band\\b)+" : "[,;]");
+    boolean numbers = line.matches("(?i)\\s*\\d+(?:" + BETWEEN_NUMBERS + "\\d+)*[\\s,;]*");
+    return line.strip().split(numbers ? "(?i)" + BETWEEN_NUMBERS : "[,;]");
   }
 
   /** The parts of a line that may each name an entry: "2 and 4", "2 4", "slaps, bang". */

@@ -16,8 +16,10 @@ import yett.saying.DangerSayings.Danger;
  * @param text the same in small letters
  */
 record DangerLine(String line, String text, List<Danger> dangers) {
+  private static final String BETWEEN_NUMBERS = "([\\s,;]|\\band\\b)+";
+
   private static final Pattern NUMBERS =
-      Pattern.compile("\\d{1,3}(([\\s,;]|\\band\\b)+\\d{1,3})*[\\s,;]*");
+      Pattern.compile("\\d{1,3}(" + BETWEEN_NUMBERS + "\\d{1,3})*[\\s,;]*");
 
   /** Says that nobody can tell about these dangers. */
   private static final Pattern UNKNOWN =
@@ -63,7 +65,7 @@ record DangerLine(String line, String text, List<Danger> dangers) {
 
   private Optional<Set<Danger>> numbered(String numbers) {
     Set<Danger> picked = new LinkedHashSet<>();
-    for (String word : numbers.split("([\\s,;]|\\band\\b)+")) {
+    for (String word : numbers.split(BETWEEN_NUMBERS)) {
       int number = Integer.parseInt(word);
       if (number < 1 || number > dangers.size()) {
         return Optional.empty();

@@ -58,11 +58,7 @@ final class NamedCards<C extends Card> {
     if (named != null) {
       return List.of(named);
     }
-    List<C> whole =
-        cards.values().stream()
-            .filter(spoken)
-            .filter(c -> name.apply(c).equalsIgnoreCase(words.strip()))
-            .toList();
+    List<C> whole = cards.values().stream().filter(spoken).filter(c -> isName(c, words)).toList();
     if (whole.size() == 1) { // by the words that count, it may be like another one
       return whole;
     }
@@ -79,6 +75,10 @@ final class NamedCards<C extends Card> {
     return meant(others, words);
   }
 
+  private boolean isName(C card, String words) {
+    return name.apply(card).equalsIgnoreCase(words.strip());
+  }
+
   /**
    * The same; where a name does not have all of the words, also those that have the others, so that
    * "bent guide bracket" is not taken for the bracket of the chain.
@@ -87,7 +87,7 @@ final class NamedCards<C extends Card> {
     List<C> found = of(words);
     if (found.size() != 1
         || names == null
-        || name.apply(found.get(0)).equalsIgnoreCase(words.strip())
+        || isName(found.get(0), words)
         || names.covers(words, found.get(0).id()) > ALL) {
       return found;
     }

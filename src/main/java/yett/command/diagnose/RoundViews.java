@@ -67,8 +67,7 @@ class RoundViews {
   }
 
   static boolean isOrdinary(Moment moment, Check check) {
-    return !moment.judgement().unassumed().contains(check.id())
-        && Ordinary.isTaken(moment.belief(), check.id());
+    return Ordinary.isTaken(moment, check.id());
   }
 
   /** The text under the heading: why the round comes up. */
