@@ -34,11 +34,11 @@ record FieldPage(Expertise expertise, List<Came> own, List<Came> blind) {
       ([field-set.md](field-set.md)). Nobody looks at single cases of those kept aside. Where people are in danger, the stop
       is judged; elsewhere, the cause. A *root* is a true cause that no other true cause brought about. *All roots repaired*
       counts the cases whose roots have repairs. A repair is *needless* if it removed no true cause and is not follow-up work
-      of one that did. Handing over is right where no card fits or the person may not do the repair; *those it need not be*
-      leaves these out.
+      of one that did. Handing over is right where no card fits or the person may not do the repair (a trainee, or work at the
+      mains); *where they may* and *those it need not be* leave these out.
 
-      | blind cases | | right stop | root first | a true cause first | root among three | all roots repaired | checks till then, median | checks in all, median | in nine of ten at most | needless repairs a case | handed over | those it need not be | unsafe |
-      |---|---|---|---|---|---|---|---|---|---|---|---|---|---|
+      | blind cases | | right stop | root first | a true cause first | root among three | all roots repaired | where they may | checks till then, median | checks in all, median | in nine of ten at most | needless repairs a case | handed over | those it need not be | unsafe |
+      |---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|
       """;
 
   private static final String BLURRED =
@@ -87,6 +87,7 @@ record FieldPage(Expertise expertise, List<Came> own, List<Came> blind) {
         share(judged, Came::trueCauseFirst),
         share(judged, c -> c.rootAmong(3)),
         share(mendable, c -> c.tillRoots().isPresent()),
+        share(theirs, c -> c.tillRoots().isPresent()),
         atShare(0.5, mended, c -> c.tillRoots().orElseThrow()),
         atShare(0.5, judged, c -> Score.checks(c.replayed())),
         atShare(0.9, judged, c -> Score.checks(c.replayed())),
