@@ -83,7 +83,7 @@ record ReservedWork(Present present, SiteFacts sites) {
    */
   List<Repair> alone() {
     Set<String> refused = present.state.work().declined().keySet();
-    Set<Repair> done = present.repairs().collect(Collectors.toSet());
+    Set<Repair> done = done();
     return present.base.repairs().values().stream()
         .filter(r -> !refused.isEmpty() && !refused.contains(r.id()) && !done.contains(r))
         .filter(r -> !present.unavailable.contains(r.id()))
@@ -129,9 +129,18 @@ record ReservedWork(Present present, SiteFacts sites) {
     return present.chance(present.base.repairs().get(advice.jobs().get(0).repair()));
   }
 
-  /** Whether some cause that the cards know is more likely there than not. */
+  /**
+   * Whether some cause that the cards know is more likely there than not, and its repair not done
+   * in vain.
+   */
   private boolean isFound() {
-    return present.base.repairs().values().stream().anyMatch(r -> cures(r) >= FOUND);
+    Set<Repair> done = done();
+    return present.base.repairs().values().stream()
+        .anyMatch(r -> !done.contains(r) && cures(r) >= FOUND);
+  }
+
+  private Set<Repair> done() {
+    return present.repairs().collect(Collectors.toSet());
   }
 
   /** The check that tells most for its minutes; empty if none tells enough. */
