@@ -28,6 +28,7 @@ import yett.interview.Expertise;
 import yett.interview.Occasion;
 import yett.interview.Step;
 import yett.knowledge.Check;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
 /** A case in a casebook of its own, and somebody who types lines at it until none is left. */
@@ -55,6 +56,15 @@ final class TypedCase implements AutoCloseable {
     id = casebook.newCase("Fish dock", Instant.parse("2026-11-25T09:30:00Z"));
     try (OpenCase open = open()) {
       open.record(new Event.Opened("Fish dock", role, "f"));
+    }
+  }
+
+  /** Goes on with an inspection of the same gate. */
+  void inspection() {
+    id = casebook.newCase("Fish dock", Instant.parse("2026-11-25T09:30:00Z"));
+    try (OpenCase open = open()) {
+      open.record(
+          new Event.Opened("Fish dock", role, "f", Optional.of(InspectionKind.SERVICE), List.of()));
     }
   }
 
