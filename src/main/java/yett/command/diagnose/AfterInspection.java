@@ -21,7 +21,7 @@ import yett.wording.InspectionWords;
  * Offers to begin a case from an inspection that found something. The case starts with everything
  * that was found, and with the question whether the gate is still as the inspection left it.
  */
-record AfterInspection(Desk desk, Console console) {
+record AfterInspection(Desk desk, Console console, CallLead.Maker calls) {
   /** Offers the case if the inspection is closed and something failed. */
   void offer(OpenCase inspection) {
     boolean failed =
@@ -54,7 +54,7 @@ record AfterInspection(Desk desk, Console console) {
                 + WhoAnswers.words(inspection.role())));
     try (OpenCase open = desk.open(id, inspection.role())) {
       owed(desk.base(), inspection.moment()).ifPresent(open::record);
-      new Conversation(console, open, Map.of()).comesBack().run();
+      new Conversation(console, open, Map.of(), calls).comesBack().run();
     }
   }
 

@@ -19,6 +19,7 @@ import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.NewEvent;
 import yett.casebook.Outbox;
+import yett.command.call.Calling;
 import yett.console.Layout;
 import yett.console.PlainConsole;
 import yett.desk.OpenCase;
@@ -107,20 +108,20 @@ final class TypedCase implements AutoCloseable {
 
   void type(Map<String, String> knownSite, String... lines) {
     try (OpenCase open = open()) {
-      new Conversation(console(lines), open, knownSite).run();
+      new Conversation(console(lines), open, knownSite, Calling::new).run();
     }
   }
 
   /** A conversation about the case as somebody has opened it, at which these lines are typed. */
   Conversation conversation(OpenCase open, String... lines) {
-    return new Conversation(console(lines), open, Map.of());
+    return new Conversation(console(lines), open, Map.of(), Calling::new);
   }
 
   /** Another call about the same case, at which these lines are typed. */
   void ringsAgain(String... lines) {
     try (OpenCase open = open()) {
       open.record(new Event.DangersAgain());
-      new Conversation(console(lines), open, Map.of()).ringsAgain(List.of()).run();
+      new Conversation(console(lines), open, Map.of(), Calling::new).ringsAgain(List.of()).run();
     }
   }
 
