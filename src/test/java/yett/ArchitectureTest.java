@@ -4,6 +4,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPac
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -73,6 +74,14 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule each_floor_knows_only_floors_below =
       floors().because("one that knows its neighbours or the floors above cannot be tried alone");
+
+  @ArchTest
+  static final ArchRule no_two_packages_of_commands_know_each_other =
+      slices()
+          .matching("yett.command.(*)..")
+          .should()
+          .beFreeOfCycles()
+          .because("a call is led within a conversation, which must not know how");
 
   @ArchTest
   static final ArchRule text_search_is_for_sayings =

@@ -5,6 +5,7 @@ import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.completion.CompletionProvider;
 import yett.command.calculate.CalculateCommands;
 import yett.command.call.CallCommands;
+import yett.command.call.Calling;
 import yett.command.call.QueueCommands;
 import yett.command.cases.CasebookCommands;
 import yett.command.cases.CasesCommands;
@@ -55,8 +56,8 @@ final class AllCommands {
   AllCommands(Workplace place, Failures failures) {
     this.place = place;
     this.failures = failures;
-    add(DiagnoseCommands.class, () -> new DiagnoseCommands(desk(), console()));
-    add(InspectCommands.class, () -> new InspectCommands(desk(), console()));
+    add(DiagnoseCommands.class, () -> new DiagnoseCommands(desk(), console(), Calling::new));
+    add(InspectCommands.class, () -> new InspectCommands(desk(), console(), Calling::new));
     add(CallCommands.class, () -> new CallCommands(desk(), console(), output()));
     add(QueueCommands.class, () -> new QueueCommands(desk(), console()));
     add(CasesCommands.class, () -> new CasesCommands(desk(), console()));

@@ -57,7 +57,7 @@ public final class InspectionSheet {
   private static String result(Ending ending) {
     return ending == Ending.INSPECTED
         ? "passed every safety test that it needs; it may be used"
-        : "out of use until every safety test passed";
+        : "left out of use until every safety test has passed";
   }
 
   private String measured(Result result) {

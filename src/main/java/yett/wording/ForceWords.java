@@ -49,8 +49,11 @@ public final class ForceWords {
 
   /** The verdict, and how often it was measured if that was not often enough. */
   public static String judged(ForcePoint force) {
-    boolean few = force.verdict() == Verdict.MISSED && force.times() < ForcePoint.TIMES;
-    return verdict(force) + (few ? ", " + times(force) : "");
+    return verdict(force) + (isFew(force) ? ", " + times(force) : "");
+  }
+
+  private static boolean isFew(ForcePoint force) {
+    return force.verdict() == Verdict.MISSED && force.times() < ForcePoint.TIMES;
   }
 
   /** The way of the leaf in a proof: closing or opening. */
@@ -95,7 +98,7 @@ public final class ForceWords {
     String points =
         forces.points(proof).stream()
             .filter(Forces.Point::isOver)
-            .map(ForceWords::line)
+            .map(p -> figures(p) + (isFew(p.force()) ? ", " + times(p.force()) : ""))
             .collect(Collectors.joining("; "));
     return points.isEmpty()
         ? Optional.empty()
@@ -109,9 +112,14 @@ public final class ForceWords {
 
   /** Everything about a point in one line. */
   public static String line(Forces.Point point) {
+    return figures(point) + ": " + judged(point.force());
+  }
+
+  private static String figures(Forces.Point point) {
     ForcePoint force = point.force();
     return place(point)
         + ": "
+        + (force.times() > 1 ? "mean " : "")
         + peak(force)
         + " ("
         + allowed(force)
@@ -120,8 +128,6 @@ public final class ForceWords {
         + " ("
         + aboveAllowed()
         + " allowed)"
-        + force.left().map(n -> ", " + left(n)).orElse("")
-        + ": "
-        + judged(force);
+        + force.left().map(n -> ", " + left(n)).orElse("");
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,12 +16,14 @@ import yett.interview.Event;
 import yett.interview.Forces;
 import yett.interview.Inspection;
 import yett.interview.Interview;
+import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
 import yett.interview.Trends;
 import yett.interview.Verdict;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
 /** Says, on screens and on paper, what an inspection found. */
@@ -158,10 +161,23 @@ public final class InspectionWords {
   }
 
   /**
-   * What to do about something that failed: the cause it points to most, and the repair for that.
+   * What to do about something that failed: the cause it points to, and the repair for that. Where
+   * no cause is likelier than all others together, the two likeliest are named and nothing is to be
+   * done before it is known which it is.
    */
   public Optional<String> whatToDo(Inspection.Result result) {
-    return cause(result).map(c -> "points to: " + lower(c.name()) + repair(c));
+    List<RankedCause> causes = causes(result);
+    double all = causes.stream().mapToDouble(RankedCause::chance).sum();
+    return causes.stream()
+        .findFirst()
+        .map(
+            first ->
+                first.chance() * 2 > all
+                    ? "points to: " + lower(first.cause().name()) + repair(first.cause())
+                    : causes.stream()
+                        .limit(2)
+                        .map(c -> lower(c.cause().name()))
+                        .collect(Collectors.joining(", or ", "may come from: ", "")));
   }
 
   private String repair(Cause cause) {
@@ -172,21 +188,20 @@ public final class InspectionWords {
   }
 
   /**
-   * The likeliest by all answers of the inspection of the causes that show in this way more often
-   * than a sound gate does.
+   * The causes that show in this way more often than a sound gate does, the likeliest by all
+   * answers of the inspection first.
    */
-  private Optional<Cause> cause(Inspection.Result result) {
+  private List<RankedCause> causes(Inspection.Result result) {
     int outcome = result.outcome().map(result.check()::indexOf).orElse(-1);
     if (outcome <= 0) {
-      return Optional.empty();
+      return List.of();
     }
     Check check = result.check();
     return Interview.ranking(moment, base).stream()
-        .map(Interview.RankedCause::cause)
-        .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE))
-        .filter(c -> check.likelihood().containsKey(c.id()))
-        .filter(c -> check.likelihood().get(c.id())[outcome] > check.otherwise()[outcome])
-        .findFirst();
+        .filter(c -> !c.cause().id().equals(Cause.NOT_IN_RULE_BASE))
+        .filter(c -> check.likelihood().containsKey(c.cause().id()))
+        .filter(c -> check.likelihood().get(c.cause().id())[outcome] > check.otherwise()[outcome])
+        .toList();
   }
 
   /** The verdict, what to do, and how soon. */
@@ -219,11 +234,38 @@ public final class InspectionWords {
   }
 
   /**
-   * What was not inspected, by place. Proofs are left out, because they are listed with the safety
-   * tests.
+   * What was not inspected, by place; last, what somebody better qualified has to inspect. Proofs
+   * are left out, because they are listed with the safety tests.
    */
   public List<String> notInspected(Inspection inspection) {
-    return byPlace(inspection.results(Verdict.OPEN).stream().filter(r -> !r.isProof()).toList());
+    Map<Role, List<Inspection.Result>> open =
+        inspection.results(Verdict.OPEN).stream()
+            .filter(r -> !r.isProof())
+            .collect(Collectors.groupingBy(r -> by(r.check()), TreeMap::new, Collectors.toList()));
+    return open.entrySet().stream()
+        .flatMap(e -> byPlace(e.getValue()).stream().map(line -> reserved(e.getKey()) + line))
+        .toList();
+  }
+
+  /** Who may make a check: whoever inspects, or the least qualified of those who may. */
+  private Role by(Check check) {
+    Role role = moment.state().role();
+    return role.may(check.who()) ? role : check.who();
+  }
+
+  private String reserved(Role role) {
+    return role == moment.state().role() ? "" : "For " + Wording.aPerson(role) + ": ";
+  }
+
+  /** What an electrician still has to measure on a new gate; empty if nothing. */
+  public static Optional<String> owedByElectrician(Inspection inspection) {
+    return Optional.of(inspection.owedByElectrician())
+        .filter(owed -> !owed.isEmpty())
+        .map(
+            owed ->
+                "An electrician still has to measure on this new gate: "
+                    + listed(owed.stream().map(r -> lower(r.check().name())).toList())
+                    + ".");
   }
 
   /** A line for each place, with the names of what belongs there. */

@@ -55,6 +55,7 @@ class InstrumentsTableTest {
             "rule",
             "stopwatch",
             "spring-scale",
+            "force-meter",
             "thermometer",
             "level",
             "eye",

@@ -77,7 +77,7 @@ class InspectIT {
     String failed = failed("Customs shed");
     Pipe.Result sheet = yett(demo, "", "record", failed);
     assertThat(sheet.stdout())
-        .contains("out of use until every safety test passed", "## Failed", "baseline");
+        .contains("left out of use until every safety test has passed", "## Failed", "baseline");
     Pipe.Result resumed = yett(demo, "yes\n0\nsave\n", "resume", failed);
     assertThat(resumed.stdout())
         .contains("This inspection is closed", "Begin a case", "Before anything else")

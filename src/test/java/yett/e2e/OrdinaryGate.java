@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import yett.interview.Answer;
 import yett.interview.Entry;
@@ -18,6 +19,7 @@ import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.SiteQuestion;
+import yett.rules.Conclusion.Expectation;
 import yett.rules.Interpretation;
 import yett.testing.Shipped;
 
@@ -171,9 +173,12 @@ final class OrdinaryGate {
   }
 
   private static String usual(Moment moment, Check check) {
-    double[] ends = Interpretation.range(check, 0, moment.judgement().expectation(check.id()));
-    double low = Math.max(ends[0], check.measures().orElseThrow().least());
-    double high = Math.min(ends[1], check.measures().orElseThrow().most());
+    Optional<Expectation> usual = moment.judgement().expectation(check.id());
+    double[] ends = Interpretation.range(check, 0, usual);
+    double least = usual.map(Expectation::low).orElse(check.measures().orElseThrow().least());
+    double most = usual.map(Expectation::high).orElse(check.measures().orElseThrow().most());
+    double low = Math.max(ends[0], least);
+    double high = Math.min(ends[1], most);
     double value =
         check.id().equals("battery-running-voltage") ? low + 0.5 : (low + high) / 2; // sags a bit
     return check.measures().orElseThrow().showRounded(value);

@@ -56,10 +56,12 @@ class ForcesTest {
   void the_paper_tells_what_was_over_before_how_often_and_how_many_points_were_left_out() {
     measured(2, 455);
     assertThat(ForceWords.lines(forces()))
-        .anyMatch(l -> l.contains("455 N") && l.endsWith("over the limits, measured 2 of 3 times"))
+        .anyMatch(
+            l -> l.contains(": mean 455 N") && l.endsWith("over the limits, measured 2 of 3 times"))
         .contains("Closing: measured at 1 of 9 points");
     assertThat(ForceWords.over(forces(), CLOSING).orElse(""))
-        .startsWith("the measured force is over its limit: gap 300 mm, at the middle: 455 N");
+        .startsWith("the measured force is over its limit: gap 300 mm, at the middle: mean 455 N")
+        .endsWith(" allowed), measured 2 of 3 times");
     happens(new Event.Repaired("set-speed", true));
     assertThat(ForceWords.lines(forces()))
         .anyMatch(

@@ -41,7 +41,7 @@ public record CallCommands(Desk desk, Console console, StandardStreams output) {
       help = CALL,
       completionProvider = Completions.GATES)
   public void call(@Arguments List<String> words) {
-    desk.lead(() -> new NewCase(desk, console).begin(words, Role.CALLER));
+    desk.lead(() -> new NewCase(desk, console, Calling::new).begin(words, Role.CALLER));
   }
 
   @Command(

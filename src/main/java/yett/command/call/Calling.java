@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import yett.casebook.CaseId;
+import yett.command.diagnose.CallLead;
 import yett.command.diagnose.ChildRings;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
@@ -21,7 +22,7 @@ import yett.interview.Step;
  * Leads a call from the desk's side. Everything is worded to be read out, one thing at a time, and
  * no question asks for something that a person on the telephone cannot know.
  */
-public final class Calling {
+public final class Calling implements CallLead {
   private final Sitting sitting;
   private final CallSteps deeds;
   private final SendScreen send;
@@ -52,11 +53,7 @@ public final class Calling {
     this.knownSite = knownSite;
   }
 
-  /**
-   * Handles each kind of step on a call.
-   *
-   * @param otherwise handles the steps that a call does not treat differently
-   */
+  @Override
   public Step.Visitor<Runnable> turn(Moment moment, Step.Visitor<Runnable> otherwise) {
     return new Turn(moment, otherwise);
   }
@@ -161,12 +158,7 @@ public final class Calling {
     }
   }
 
-  /**
-   * Takes up a case again because the caller rings once more. What they say now is added to what
-   * was said before.
-   *
-   * @param said what has already been said on this call
-   */
+  @Override
   public void ringsAgain(List<Event> said) {
     since.ringsAgain();
     besides.ringsAgain();
@@ -178,9 +170,19 @@ public final class Calling {
     words.take(said);
   }
 
-  /** The open case in which this call continues. */
+  @Override
   public Optional<CaseId> goesOnIn() {
     return whoCalls.goesOnIn();
+  }
+
+  @Override
+  public void send(boolean emergency, String level) {
+    new Sending(sitting).ask(emergency, level);
+  }
+
+  @Override
+  public void leave() {
+    new Sending(sitting).leave();
   }
 
   /**

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import yett.command.common.NoName;
+import yett.command.diagnose.DispatchedException;
 import yett.command.diagnose.Sitting;
 import yett.interview.CallLog;
 import yett.interview.Event;
@@ -14,7 +15,7 @@ import yett.knowledge.Pressing;
 import yett.wording.CallWords;
 
 /** Records who was sent and by when, and who was called for help. */
-public final class Sending {
+final class Sending {
   /** Anything later than this does not count as at once. */
   private static final Duration AT_ONCE = Duration.ofHours(4);
 
@@ -30,7 +31,7 @@ public final class Sending {
 
   private final Sitting sitting;
 
-  public Sending(Sitting sitting) {
+  Sending(Sitting sitting) {
     this.sitting = sitting;
   }
 
@@ -40,7 +41,7 @@ public final class Sending {
   }
 
   /** Asks who goes, and stores it. */
-  public void ask(boolean emergency, String level) {
+  void ask(boolean emergency, String level) {
     if (emergency) {
       askHelp();
     }
@@ -132,20 +133,13 @@ public final class Sending {
   }
 
   /** Ends the call; the person who goes continues the case. */
-  public void leave() {
-    throw new Dispatched();
+  void leave() {
+    throw new DispatchedException();
   }
 
   /** A line of words; Enter and 0 give none. */
   private String told(String prompt) {
     String line = sitting.line(prompt).strip();
     return line.equals("0") ? "" : line;
-  }
-
-  /** Thrown when the call is over and somebody else continues the case. */
-  public static final class Dispatched extends RuntimeException {
-    Dispatched() {
-      super("dispatched", null, false, false);
-    }
   }
 }

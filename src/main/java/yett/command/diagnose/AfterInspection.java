@@ -2,6 +2,7 @@ package yett.command.diagnose;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import yett.casebook.CaseId;
 import yett.command.common.Prompt;
 import yett.console.Block;
@@ -9,14 +10,18 @@ import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.FollowOn;
 import yett.desk.OpenCase;
+import yett.interview.Event;
 import yett.interview.Inspection;
+import yett.interview.Moment;
 import yett.interview.Verdict;
+import yett.knowledge.RuleBase;
+import yett.wording.InspectionWords;
 
 /**
  * Offers to begin a case from an inspection that found something. The case starts with everything
  * that was found, and with the question whether the gate is still as the inspection left it.
  */
-record AfterInspection(Desk desk, Console console) {
+record AfterInspection(Desk desk, Console console, CallLead.Maker calls) {
   /** Offers the case if the inspection is closed and something failed. */
   void offer(OpenCase inspection) {
     boolean failed =
@@ -48,7 +53,14 @@ record AfterInspection(Desk desk, Console console) {
                 + " · "
                 + WhoAnswers.words(inspection.role())));
     try (OpenCase open = desk.open(id, inspection.role())) {
-      new Conversation(console, open, Map.of()).comesBack().run();
+      owed(desk.base(), inspection.moment()).ifPresent(open::record);
+      new Conversation(console, open, Map.of(), calls).comesBack().run();
     }
+  }
+
+  /** A note for both pages of the new case: a new gate that passes there is not complete yet. */
+  static Optional<Event> owed(RuleBase base, Moment inspection) {
+    return InspectionWords.owedByElectrician(Inspection.of(base, inspection).orElseThrow())
+        .map(words -> new Event.Noted("for the customer: " + words));
   }
 }

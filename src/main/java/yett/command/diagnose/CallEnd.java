@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import yett.command.call.Sending;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
@@ -43,12 +42,18 @@ public final class CallEnd {
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final UnsettledDangers unsettled;
+  private Optional<CallLead> lead = Optional.empty();
   private String said = "";
 
   CallEnd(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.unsettled = new UnsettledDangers(sitting);
+  }
+
+  /** Says who leads the call, and knows how somebody is sent. */
+  void ledBy(CallLead leads) {
+    lead = Optional.of(leads);
   }
 
   private boolean isCall() {
@@ -199,11 +204,11 @@ public final class CallEnd {
             : why;
     if (cancelled ? unsettled.keepsOpen() : unsettled.keepsOpenUnreached()) {
       sitting.record(new Event.Tended(Tending.NOT_REACHED, words.strip()));
-      Sending sending = new Sending(sitting);
+      CallLead leads = lead.orElseThrow();
       if (!CallLog.of(sitting.moment().entries()).isSent()) {
-        sending.ask(unsettled.isDanger(), unsettled.level());
+        leads.send(unsettled.isDanger(), unsettled.level());
       }
-      sending.leave();
+      leads.leave();
     }
     if (cancelled) {
       sitting.show(

@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import yett.casebook.CaseId;
-import yett.command.call.Calling;
-import yett.command.call.Sending;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.OpenCase;
@@ -19,15 +17,17 @@ public final class Conversation {
   private final Sitting sitting;
   private final AtTheGate atTheGate;
   private final SiteAsNeeded asNeeded;
-  private final Calling calling;
+  private final CallLead calling;
   private final Inspecting inspecting;
   private final ComingBack back;
   private Runnable first = () -> {};
 
   /**
    * @param knownSite answers to site questions kept from an earlier case at this gate
+   * @param calls leads it if it is a call
    */
-  public Conversation(Console console, OpenCase open, Map<String, String> knownSite) {
+  public Conversation(
+      Console console, OpenCase open, Map<String, String> knownSite, CallLead.Maker calls) {
     this.sitting = new Sitting(console, open);
     PromptRequests wishes = new PromptRequests(sitting);
     Questions questions = new Questions(sitting, wishes);
@@ -35,7 +35,8 @@ public final class Conversation {
     this.asNeeded = new SiteAsNeeded(sitting, wishes);
     this.back = new ComingBack(sitting, questions);
     this.inspecting = new Inspecting(sitting, wishes, questions);
-    this.calling = new Calling(sitting, wishes, questions, knownSite);
+    this.calling = calls.of(sitting, wishes, questions, knownSite);
+    wishes.ledBy(calling);
   }
 
   /**
@@ -86,7 +87,7 @@ public final class Conversation {
           // The loop looks at the case again.
         }
       }
-    } catch (Sending.Dispatched e) {
+    } catch (DispatchedException e) {
       sitting.say(sitting.isKeptHere() ? sentFromHere() : sent());
     } catch (CaseLeftException e) {
       sitting.show(Block.blank(), Block.paragraph(sitting.isKeptHere() ? savedHere() : saved()));

@@ -16,7 +16,7 @@ import yett.desk.Desk;
 import yett.knowledge.Role;
 
 /** {@code diagnose} and {@code resume}: begin a new case, or continue one where it was left. */
-public record DiagnoseCommands(Desk desk, Console console) {
+public record DiagnoseCommands(Desk desk, Console console, CallLead.Maker calls) {
   private static final String DIAGNOSE =
       "Usage: diagnose [GATE] [--as caller|trainee|technician|electrician]. GATE is the name of "
           + "the gate; what is known of it from earlier cases is taken over.";
@@ -37,7 +37,7 @@ public record DiagnoseCommands(Desk desk, Console console) {
               description = "who answers; a technician unless given",
               defaultValue = "technician")
           String who) {
-    new NewCase(desk, console).begin(words, RoleOption.of(who));
+    new NewCase(desk, console, calls).begin(words, RoleOption.of(who));
   }
 
   @Command(
@@ -54,7 +54,7 @@ public record DiagnoseCommands(Desk desk, Console console) {
     Optional<Role> role =
         Optional.ofNullable(who).map(RoleOption::of).or(() -> new WhoAnswers(desk, console).of(id));
     if (role.isPresent()) {
-      new Resuming(desk, console).goOn(id, role.get());
+      new Resuming(desk, console, calls).goOn(id, role.get());
     }
   }
 

@@ -84,7 +84,10 @@ record FindingsViews(RuleBase base) {
                       "They can be added until the inspection is closed: save, then resume with"
                           + " --as "
                           + role.word()
-                          + "."));
+                          + "."
+                          + (inspection.owedByElectrician().isEmpty()
+                              ? ""
+                              : " A new gate is not complete without them.")));
             });
     return blocks;
   }

@@ -108,7 +108,7 @@ record ForceEntry(Sitting sitting) {
                         + " meter: later, and the gate stays out of use."));
   }
 
-  private static Event.ForceTaken read(String proof, String line) {
+  static Event.ForceTaken read(String proof, String line) {
     Matcher words = LINE.matcher(line);
     if (!words.matches()) {
       throw new InputException("Type " + FORM);
@@ -122,9 +122,10 @@ record ForceEntry(Sitting sitting) {
     }
     if (WITHOUT_TIME.matcher(words.group(3).strip()).matches()) {
       throw new InputException(
-          "How long did it stay above 150 N? Type it behind the force: "
+          "How long did it stay above 150 N? Type it behind the force, such as: "
               + line
-              + " 300 ms; 0 ms if it never did.");
+              + (line.matches(".*\\d") ? " N" : "")
+              + " 420 ms; 0 ms if it never did.");
     }
     Matcher typed = TYPED.matcher(words.group(3).strip());
     return typed.matches()

@@ -16,7 +16,7 @@ import yett.knowledge.Names;
 import yett.knowledge.Role;
 
 /** {@code inspect}: inspects a gate place by place, at commissioning and once a year. */
-public record InspectCommands(Desk desk, Console console) {
+public record InspectCommands(Desk desk, Console console, CallLead.Maker calls) {
   private static final String INSPECT =
       "Usage: inspect [GATE] [--for commissioning|service] [--as trainee|technician|electrician]."
           + " Commissioning is for a newly mounted gate, or one whose chain, board, operator or"
@@ -44,7 +44,7 @@ public record InspectCommands(Desk desk, Console console) {
     if (role == Role.CALLER) {
       throw new UsageException("Nobody inspects a gate over the telephone. " + INSPECT);
     }
-    new NewCase(desk, console).inspect(words, role, kind(what));
+    new NewCase(desk, console, calls).inspect(words, role, kind(what));
   }
 
   private static InspectionKind kind(String word) {

@@ -55,7 +55,7 @@ record InspectionViews(RuleBase base, CautionViews cautions) {
               SignalWord.WARNING,
               "Not measured yet, because only an electrician may: "
                   + String.join("; ", missing.stream().map(r -> r.check().name()).toList())
-                  + ". Have it done before this gate is run for the first time (later)."));
+                  + ". Have it done before this gate is run for the first time: save, then resume with --as electrician."));
     }
     blocks.add(answers(step, moment));
     return blocks;

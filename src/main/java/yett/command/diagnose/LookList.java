@@ -8,8 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -23,8 +21,6 @@ import yett.knowledge.Columns;
  * never does so for a look that was named, nor after a line that could not be read.
  */
 final class LookList {
-  private static final Pattern REMARK = Pattern.compile("(?i)remark\\s+(\\d{1,2})\\s+(\\S.*)");
-
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final RoundViews views;
@@ -70,21 +66,20 @@ final class LookList {
     sitting.screen(views.round(round, moment));
     open.comeBack(looks, said);
     while (true) {
-      String line =
+      String typed =
           sitting.line(
               refused
                   ? "The numbers that differ, or 0 if all others are as listed"
                   : "Enter if all are as listed, or the numbers that are not");
+      String line = moment.state().isInspection() ? withoutRemarks(looks, typed) : typed;
+      if (line.isEmpty() && !typed.isBlank()) {
+        continue;
+      }
       String text = line.strip().toLowerCase(Locale.ROOT);
       if (text.equals("one")) {
         singly = round.place().id();
         open.leave(looks, said);
         return;
-      }
-      Matcher remark = REMARK.matcher(line.strip());
-      if (moment.state().isInspection() && remark.matches()) {
-        remark(looks, Integer.parseInt(remark.group(1)), remark.group(2));
-        continue;
       }
       if (text.matches("how(\\s+\\d)?")) {
         how(round, text.replaceAll("\\D", ""));
@@ -163,16 +158,24 @@ final class LookList {
     }
   }
 
-  private void remark(List<Check> looks, int number, String words) {
-    if (number < 1 || number > looks.size()) {
-      sitting.say("The looks are numbered 1 to " + looks.size() + ".");
-      return;
+  /** Keeps the remarks of a line. Nothing of it counts if one is on a look that is not there. */
+  private String withoutRemarks(List<Check> looks, String typed) {
+    String line = typed;
+    List<RemarkLine> kept = new ArrayList<>();
+    while (RemarkLine.is(line)) {
+      RemarkLine remark = RemarkLine.first(line);
+      if (remark.look() < 1 || remark.look() > looks.size()) {
+        sitting.say("The looks are numbered 1 to " + looks.size() + ".");
+        return "";
+      }
+      kept.add(remark);
+      line = remark.rest();
     }
-    remarks.add(new Event.Noted(words, Optional.of(looks.get(number - 1).id())));
-    sitting.say(
-        "Kept as a remark on "
-            + number
-            + ". Enter if all are as listed, or the numbers that are not.");
+    for (RemarkLine remark : kept) {
+      remarks.add(new Event.Noted(remark.words(), Optional.of(looks.get(remark.look() - 1).id())));
+      sitting.say("Kept as a remark on " + remark.look() + ".");
+    }
+    return line;
   }
 
   private void how(Step.LookRound round, String number) {

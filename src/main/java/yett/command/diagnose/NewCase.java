@@ -21,10 +21,12 @@ import yett.knowledge.Role;
 public final class NewCase {
   private final Desk desk;
   private final Console console;
+  private final CallLead.Maker calls;
 
-  public NewCase(Desk desk, Console console) {
+  public NewCase(Desk desk, Console console, CallLead.Maker calls) {
     this.desk = desk;
     this.console = console;
+    this.calls = calls;
   }
 
   /**
@@ -60,7 +62,7 @@ public final class NewCase {
           Block.heading("Case " + id + " · " + gate + " · " + WhoAnswers.words(Role.CALLER)),
           Block.paragraph("What was answered stays; what they say now is added to it."));
       open.record(new Event.DangersAgain());
-      new Conversation(console, open, Map.of()).ringsAgain(said).run();
+      new Conversation(console, open, Map.of(), calls).ringsAgain(said).run();
     }
   }
 
@@ -77,7 +79,7 @@ public final class NewCase {
                     .ifPresent(
                         chosen ->
                             chosen.ifPresentOrElse(
-                                id -> new Resuming(desk, console).goOnInspecting(id, role),
+                                id -> new Resuming(desk, console, calls).goOnInspecting(id, role),
                                 () -> begin(gate, role, Optional.of(kind)))));
   }
 
@@ -128,12 +130,12 @@ public final class NewCase {
       if (role == Role.TRAINEE) {
         console.say("A trainee works under a technician's supervision.");
       }
-      Conversation conversation = new Conversation(console, open, known);
+      Conversation conversation = new Conversation(console, open, known, calls);
       if (desk.isAway()) {
         conversation.keptHere();
       }
       conversation.run();
-      new AfterInspection(desk, console).offer(open);
+      new AfterInspection(desk, console, calls).offer(open);
       same = conversation.goesOnIn();
       said = saidIn(open);
     }

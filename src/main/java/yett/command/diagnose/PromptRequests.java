@@ -42,6 +42,11 @@ public final class PromptRequests {
     sitting.hears(this::grantOrHear);
   }
 
+  /** Says who leads the call, once there is one. */
+  void ledBy(CallLead lead) {
+    end.ledBy(lead);
+  }
+
   /** Takes what is told without being asked. */
   public Volunteered volunteered() {
     return volunteered;

@@ -18,6 +18,7 @@ import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Check;
+import yett.rules.Conclusion.Expectation;
 import yett.wording.Wording;
 
 /**
@@ -89,13 +90,12 @@ public final class Questions {
     if (heard.answer().isEmpty()) {
       refuse(check, line, heard.complaint());
     }
+    Optional<Expectation> usual = sitting.moment().judgement().expectation(check.id());
     Optional<Answer> meant =
         heard
             .answer()
-            .flatMap(
-                a ->
-                    new UnitSlip(sitting)
-                        .meant(check, a, sitting.moment().judgement().expectation(check.id())));
+            .flatMap(a -> new UnitSlip(sitting).meant(check, a, usual))
+            .filter(a -> new TooGood(sitting).isMeant(check, a, usual));
     return forces.forbids(check, meant) ? Optional.empty() : meant;
   }
 

@@ -13,7 +13,7 @@ import yett.interview.Step;
 import yett.knowledge.Role;
 
 /** Goes on with a case that was left, whatever interrupted it. */
-record Resuming(Desk desk, Console console) {
+record Resuming(Desk desk, Console console, CallLead.Maker calls) {
   void goOn(CaseId id, Role role) {
     try (OpenCase open = desk.open(id, role)) {
       open.nameIt(); // a program that was killed may have stored an answer and not said so
@@ -27,7 +27,7 @@ record Resuming(Desk desk, Console console) {
                 + ". Its record: record "
                 + id
                 + ".");
-        new AfterInspection(desk, console).offer(open);
+        new AfterInspection(desk, console, calls).offer(open);
         return;
       }
       if (state.isInspection() && state.closed().isPresent()) {
@@ -36,7 +36,7 @@ record Resuming(Desk desk, Console console) {
                 + state.closed().get().words()
                 + ". The gate may be used once it has passed every proof, in a case or in"
                 + " another inspection.");
-        new AfterInspection(desk, console).offer(open);
+        new AfterInspection(desk, console, calls).offer(open);
         return;
       }
       console.show(new ResumeViews(desk.base()).left(open.moment()));
@@ -46,8 +46,8 @@ record Resuming(Desk desk, Console console) {
         takeUp(open, "was left open for an inquiry", new Event.Returned());
       }
       told(open);
-      new Conversation(console, open, Map.of()).comesBack().run();
-      new AfterInspection(desk, console).offer(open);
+      new Conversation(console, open, Map.of(), calls).comesBack().run();
+      new AfterInspection(desk, console, calls).offer(open);
     }
   }
 
@@ -60,8 +60,8 @@ record Resuming(Desk desk, Console console) {
       console.show(
           Block.heading("Inspection " + id + " · " + open.gate() + " · " + WhoAnswers.words(role)));
       told(open);
-      new Conversation(console, open, Map.of()).comesBackAndLooksAgain().run();
-      new AfterInspection(desk, console).offer(open);
+      new Conversation(console, open, Map.of(), calls).comesBackAndLooksAgain().run();
+      new AfterInspection(desk, console, calls).offer(open);
     }
   }
 

@@ -9,6 +9,7 @@ import yett.interview.SiteFacts;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.wording.Wording;
 
 /** Reads answers about a gate from a command line, each as {@code QUESTION=ANSWER}. */
 final class GateAnswers {
@@ -34,8 +35,8 @@ final class GateAnswers {
           "\""
               + word
               + "\" is not a question about a gate. "
-              + Names.advice(id, questions.keySet())
-              + " All of them: "
+              + Names.nearest(id, questions.keySet()).map(n -> "Maybe \"" + n + "\". ").orElse("")
+              + "All of them: "
               + questions.values().stream()
                   .map(q -> q.id() + " (" + q.name() + ")")
                   .collect(Collectors.joining("; "))
@@ -48,6 +49,14 @@ final class GateAnswers {
           "\"" + answer + "\" is not an answer to: " + question.ask() + " " + possible(question));
     }
     answers.put(id, answer);
+  }
+
+  /** What was told of a gate, as it was understood: the reader sees what is not taken as usual. */
+  static String told(Map<String, String> answers, RuleBase base) {
+    return base.siteQuestions().values().stream()
+        .filter(q -> answers.containsKey(q.id()))
+        .map(q -> q.name() + ": " + Wording.site(q, answers.get(q.id())))
+        .collect(Collectors.joining("; ", "Entered: ", ". All else is assumed as usual."));
   }
 
   static String possible(SiteQuestion question) {

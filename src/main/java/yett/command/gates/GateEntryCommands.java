@@ -66,5 +66,6 @@ public record GateEntryCommands(Desk desk, Console console) {
           "It could not be kept: the casebook cannot be reached. Try again when it can.");
     }
     console.say(name + ": " + new GateWords(desk.base()).line(answers) + ".");
+    console.say(GateAnswers.told(answers, desk.base()));
   }
 }

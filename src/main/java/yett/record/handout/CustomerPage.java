@@ -99,7 +99,7 @@ final class CustomerPage {
 
   /**
    * What was said beside the complaints, such as when it fails. It came before the first check: the
-   * report ends with what happened lately.
+   * report ends with what happened lately. What an inspection found before that, nobody reported.
    */
   private Stream<String> answersOfTheReport() {
     long end =
@@ -110,6 +110,7 @@ final class CustomerPage {
             .orElse(Long.MAX_VALUE);
     return state.answers().stream()
         .filter(a -> a.event() < end && a.answer().choice().isPresent())
+        .filter(a -> a.taken().isEmpty())
         .filter(a -> base.checks().containsKey(a.check()))
         .filter(a -> !base.checks().get(a.check()).danger() && !words.isProof(a.check()))
         .map(

@@ -1,6 +1,7 @@
 package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -138,6 +139,27 @@ class LookListTest {
     assertThat(answers().get(looks.get(0).id())).isEqualTo(new Answer.CannotTell());
     assertThat(answers().get(looks.get(1).id())).isEqualTo(ordinary(1));
     assertThat(fresh()).contains(new Event.Noted("quixotic"));
+  }
+
+  @Test
+  void a_look_that_is_named_behind_a_remark_on_another_is_not_taken_as_ordinary() {
+    typed.inspection();
+    before = typed.stored().size();
+    typed.round(looks, "remark 2 rust at the far end, 1b");
+    assertThat(fresh())
+        .contains(new Event.Noted("rust at the far end", Optional.of(looks.get(1).id())));
+    assertThat(answers()).containsEntry(looks.get(0).id(), outcome(0, 1));
+    assertThat(answers()).containsEntry(looks.get(1).id(), ordinary(1));
+  }
+
+  @Test
+  void a_remark_on_a_look_that_is_not_there_ends_no_round() {
+    typed.inspection();
+    before = typed.stored().size();
+    assertThatExceptionOfType(CaseLeftException.class)
+        .isThrownBy(() -> typed.round(looks, "1b, remark 9 rust at the far end"));
+    assertThat(fresh()).isEmpty();
+    assertThat(typed.screen()).contains("The looks are numbered 1 to " + looks.size() + ".");
   }
 
   @Test

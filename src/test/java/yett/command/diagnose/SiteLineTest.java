@@ -45,6 +45,9 @@ class SiteLineTest {
           no edges              | edges              | none
           two beams             | beams              | two
           boarded               | leaf-face          | boarded
+          single-phase motor    | motor              | ac
+          three-phase motor     | motor              | ac
+          AC motor              | motor              | ac
           batteries none        | batteries          | none
           keypad fitted         | keypad             | fitted
           6.2 m chain span      | chain-span         | 6.2 m

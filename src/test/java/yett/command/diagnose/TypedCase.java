@@ -19,6 +19,7 @@ import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.NewEvent;
 import yett.casebook.Outbox;
+import yett.command.call.Calling;
 import yett.console.Layout;
 import yett.console.PlainConsole;
 import yett.desk.OpenCase;
@@ -28,6 +29,7 @@ import yett.interview.Expertise;
 import yett.interview.Occasion;
 import yett.interview.Step;
 import yett.knowledge.Check;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
 /** A case in a casebook of its own, and somebody who types lines at it until none is left. */
@@ -55,6 +57,15 @@ final class TypedCase implements AutoCloseable {
     id = casebook.newCase("Fish dock", Instant.parse("2026-11-25T09:30:00Z"));
     try (OpenCase open = open()) {
       open.record(new Event.Opened("Fish dock", role, "f"));
+    }
+  }
+
+  /** Goes on with an inspection of the same gate. */
+  void inspection() {
+    id = casebook.newCase("Fish dock", Instant.parse("2026-11-25T09:30:00Z"));
+    try (OpenCase open = open()) {
+      open.record(
+          new Event.Opened("Fish dock", role, "f", Optional.of(InspectionKind.SERVICE), List.of()));
     }
   }
 
@@ -97,20 +108,20 @@ final class TypedCase implements AutoCloseable {
 
   void type(Map<String, String> knownSite, String... lines) {
     try (OpenCase open = open()) {
-      new Conversation(console(lines), open, knownSite).run();
+      new Conversation(console(lines), open, knownSite, Calling::new).run();
     }
   }
 
   /** A conversation about the case as somebody has opened it, at which these lines are typed. */
   Conversation conversation(OpenCase open, String... lines) {
-    return new Conversation(console(lines), open, Map.of());
+    return new Conversation(console(lines), open, Map.of(), Calling::new);
   }
 
   /** Another call about the same case, at which these lines are typed. */
   void ringsAgain(String... lines) {
     try (OpenCase open = open()) {
       open.record(new Event.DangersAgain());
-      new Conversation(console(lines), open, Map.of()).ringsAgain(List.of()).run();
+      new Conversation(console(lines), open, Map.of(), Calling::new).ringsAgain(List.of()).run();
     }
   }
 

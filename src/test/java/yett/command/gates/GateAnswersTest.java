@@ -1,8 +1,10 @@
 package yett.command.gates;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import yett.testing.Shipped;
 
@@ -13,6 +15,18 @@ class GateAnswersTest {
     assertThatThrownBy(() -> GateAnswers.of(List.of("weight=450"), Shipped.BASE))
         .hasMessageContaining("\"weight=450\" is not a question about a gate")
         .hasMessageContaining("(Mass of the leaf)")
-        .hasMessageContaining("opening (Opening, post to post)");
+        .hasMessageContaining("opening (Opening, post to post)")
+        .hasMessageNotContaining("Nearest");
+    assertThatThrownBy(() -> GateAnswers.of(List.of("opning=4 m"), Shipped.BASE))
+        .hasMessageContaining("Maybe \"opening\".");
+  }
+
+  @Test
+  void what_was_told_is_said_as_it_was_understood_and_the_rest_is_not() {
+    Map<String, String> told =
+        GateAnswers.of(List.of("batteries=none", "opening=7 m"), Shipped.BASE);
+    assertThat(GateAnswers.told(told, Shipped.BASE))
+        .isEqualTo(
+            "Entered: Opening, post to post: 7 m; Batteries: none. All else is assumed as usual.");
   }
 }

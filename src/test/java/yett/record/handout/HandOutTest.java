@@ -102,6 +102,29 @@ class HandOutTest {
   }
 
   @Test
+  void what_the_inspection_before_found_is_not_what_the_customer_told() {
+    List<Event> events =
+        List.of(
+            new Event.Opened("Fish dock", Role.TECHNICIAN, "any"),
+            new Event.SiteTaken(),
+            new Event.Answered(
+                "track-look", new Answer.Chosen("dirty"), Optional.of(Instant.EPOCH)),
+            new Event.Complained(List.of("stays-open")),
+            new Event.Happened(List.of("heavy-rain")));
+    List<Entry> entries = new ArrayList<>();
+    events.forEach(
+        e -> entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, Role.TECHNICIAN, e)));
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      assertThat(
+              words(
+                  Pages.parsed(
+                      html(FIRM, interview.at(entries), "Fish dock", EnumSet.of(Part.CUSTOMER)))))
+          .contains("What you told us", "It opens, but it will not close")
+          .doesNotContain(Shipped.BASE.checks().get("track-look").spoken());
+    }
+  }
+
+  @Test
   void the_customer_reads_no_figures_of_belief_no_ids_and_no_words_of_the_program() {
     String words = words(page(Part.CUSTOMER));
 
