@@ -128,19 +128,24 @@ final class InspectionSteps {
   private record Key(Set<String> entered, int rank) {}
 
   private static final int STANDING = 0;
-  private static final int FIRST_RUN = 1;
-  private static final int RUNNING_INSIDE = 2;
+
+  /** On a new gate only: its earth and the setting for its supply are seen before it has power. */
+  private static final int POWERED = 1;
+
+  private static final int FIRST_RUN = 2;
+  private static final int RUNNING_INSIDE = 3;
 
   /** The check shows the gate as its users have it, so it comes after all work inside. */
-  private static final int LAST = 3;
+  private static final int LAST = 4;
 
   private Key key(Check check) {
-    Set<String> entered = new HashSet<>(needs(check));
+    Set<String> needed = Set.copyOf(needs(check));
+    Set<String> entered = new HashSet<>(needed);
     entered.removeIf(n -> present.base.setUps().get(n).isCondition());
     boolean running = entered.equals(Set.of(SetUp.GATE_RUNNING));
     boolean proof = check.kind() == Check.Kind.PROOF;
     return new Key(
-        entered, running || proof && entered.isEmpty() ? lastOrFirst(check) : inside(entered));
+        entered, running || proof && entered.isEmpty() ? lastOrFirst(check) : inside(needed));
   }
 
   /** A new gate is first run to see that it stops and that it opens the right way. */
@@ -148,9 +153,13 @@ final class InspectionSteps {
     return isNew() && Proofs.FIRST_RUN.contains(check.id()) ? FIRST_RUN : LAST;
   }
 
-  private int inside(Set<String> entered) {
-    boolean runs = entered.contains(SetUp.GATE_RUNNING) || entered.contains(SetUp.ABLE_TO_RUN);
-    return isNew() && runs ? RUNNING_INSIDE : STANDING;
+  private int inside(Set<String> needed) {
+    if (!isNew()) {
+      return STANDING;
+    }
+    boolean runs = needed.contains(SetUp.GATE_RUNNING) || needed.contains(SetUp.ABLE_TO_RUN);
+    boolean powered = needed.contains(SetUp.COVER_OFF) || needed.contains(SetUp.POWERED);
+    return runs ? RUNNING_INSIDE : powered ? POWERED : STANDING;
   }
 
   private boolean isNew() {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -24,8 +25,11 @@ class InspectionTest {
   /** What may be typed at a usual gate: more and nobody inspects with a computer in hand. */
   private static final int MOST_ENTRIES = 60;
 
-  /** A new gate is not run before all is seen, so its cover comes off twice. */
-  private static final int MOST_WHEN_NEW = 65;
+  /**
+   * A new gate is not run before all is seen, so its cover comes off twice; and what needs power is
+   * looked at by itself, after all that needs none.
+   */
+  private static final int MOST_WHEN_NEW = 66;
 
   private final List<Entry> entries = new ArrayList<>();
 
@@ -77,6 +81,31 @@ class InspectionTest {
       assertThat(asked.indexOf("opens-which-way"))
           .isBetween(first, asked.indexOf("battery-running-voltage"));
     }
+  }
+
+  /** Its earth and the setting for its supply are seen before anything is read under power. */
+  @Test
+  void what_needs_a_new_gate_dead_comes_before_what_needs_it_powered() {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      inspect(interview, InspectionKind.COMMISSIONING, Map.of());
+      List<Set<String>> needs =
+          entries.stream()
+              .filter(e -> e.event() instanceof Event.Answered)
+              .map(e -> Shipped.BASE.checks().get(((Event.Answered) e.event()).check()))
+              .filter(c -> c.kind() == Check.Kind.CHECK && !c.danger())
+              .map(c -> Set.copyOf(c.needs()))
+              .toList();
+      int powered = first(needs, Set.of(SetUp.POWERED, SetUp.COVER_OFF));
+      assertThat(needs.subList(0, powered)).anyMatch(n -> n.contains(SetUp.LOCKED_OFF));
+      assertThat(needs.subList(powered, needs.size())).noneMatch(n -> n.contains(SetUp.LOCKED_OFF));
+    }
+  }
+
+  private static int first(List<Set<String>> needs, Set<String> any) {
+    return IntStream.range(0, needs.size())
+        .filter(i -> needs.get(i).stream().anyMatch(any::contains))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** An operator is looked at before it is opened: its earth, its release, what lives in it. */
