@@ -210,10 +210,10 @@ public final class Questions {
     return beside(prompt, new Entries(ids, texts, numbers), untold);
   }
 
-  /** The same for a list that is numbered from 1. */
-  Optional<List<Integer>> severalBeside(
+  /** The same for a list, numbered from 1, that only reads back what was said: Enter is none. */
+  Optional<List<Integer>> severalOrNone(
       String prompt, List<String> ids, List<String> texts, Runnable untold) {
-    return beside(prompt, new Entries(ids, texts), untold);
+    return beside(prompt, new Entries(ids, texts, true), untold);
   }
 
   private Optional<List<Integer>> beside(String prompt, Entries entries, Runnable untold) {
@@ -234,10 +234,27 @@ public final class Questions {
     return picked(Optional.of(list), prompt, new Entries(ids, texts), true);
   }
 
-  /** The entries of a list, each with its number. */
-  private record Entries(List<String> ids, List<String> texts, List<Integer> numbers) {
+  /**
+   * The entries of a list, each with its number.
+   *
+   * @param none whether Enter alone says that none applies
+   */
+  private record Entries(
+      List<String> ids, List<String> texts, List<Integer> numbers, boolean none) {
     Entries(List<String> ids, List<String> texts) {
-      this(ids, texts, IntStream.rangeClosed(1, ids.size()).boxed().toList());
+      this(ids, texts, false);
+    }
+
+    Entries(List<String> ids, List<String> texts, boolean none) {
+      this(ids, texts, IntStream.rangeClosed(1, ids.size()).boxed().toList(), none);
+    }
+
+    Entries(List<String> ids, List<String> texts, List<Integer> numbers) {
+      this(ids, texts, numbers, false);
+    }
+
+    boolean isNone(String line) {
+      return NoneWords.isSaid(line) || none && line.isEmpty();
     }
 
     ListChoice.Several in(String line) {
@@ -284,7 +301,7 @@ public final class Questions {
         continue;
       }
       String text = line.strip();
-      if (NoneWords.isSaid(text)) {
+      if (entries.isNone(text)) {
         return Optional.of(List.of());
       }
       if (text.equalsIgnoreCase("list")) {

@@ -33,9 +33,6 @@ public final class Volunteered {
   /** What a round of looks or the list of checks takes; elsewhere it is no reading. */
   private static final Pattern OF_A_LIST = Pattern.compile("(?i)(?:how|one|look|step)\\s+\\d+");
 
-  /** From which weight on a meaning is so clear that Enter may take it. */
-  private static final double CLEAR = 0.6;
-
   private static final int MOST = 5;
 
   /** Words from which a line says more than what is understood of it. */
@@ -229,7 +226,6 @@ public final class Volunteered {
                 .several(
                     others,
                     takenUp::words,
-                    clear(others, heard),
                     line -> isCall() && isSentence(line) && instead.add(line));
     if (!instead.isEmpty()) { // a caller does not wait: "oh no, it has shut on his leg"
       keepHeard(words);
@@ -276,12 +272,6 @@ public final class Volunteered {
   /** The same for complaints that are new after a repair. */
   void hearNewComplaints(List<String> complaints) {
     dangers.askAnewOf(complaints);
-  }
-
-  /** What Enter may take: all that the words plainly mean; none if anything of it is doubtful. */
-  private static List<Thing> clear(List<Thing> offered, Heard heard) {
-    List<Thing> clear = heard.clear(CLEAR);
-    return offered.stream().filter(clear::contains).toList();
   }
 
   /** Hears dangers in words stored in any case; true if there is one, or the list comes again. */

@@ -136,7 +136,7 @@ class DeskDangersTest extends CallersCase {
   /** The caller was just told to leave the switch off, and is not led to it after all. */
   @Test
   void a_switch_that_went_off_again_is_not_put_on_either() {
-    asked("its dead again, the switch has gone down again", "", "", "d", "d", "d", "d", "d", "d");
+    asked("its dead again, the switch has gone down again", "1", "", "d", "d", "d", "d", "d", "d");
     assertThat(typed.screen())
         .contains("Leave the gate's switch off")
         .doesNotContain("Switch the gate on again");
@@ -154,7 +154,7 @@ class DeskDangersTest extends CallersCase {
 
   @Test
   void what_went_off_before_is_not_switched_on() {
-    asked("tell the breaker is off", "", "", "", "it went off last week too");
+    asked("tell the breaker is off", "yes", "", "", "it went off last week too");
     assertThat(typed.screen())
         .contains("You switch it on once only: if it goes off again", "Then leave it off.")
         .doesNotContain("That may mean danger");
