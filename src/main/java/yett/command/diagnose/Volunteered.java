@@ -15,6 +15,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.saying.Forcing;
 import yett.saying.Heard;
+import yett.saying.Holding;
 import yett.saying.Tellings;
 import yett.saying.Thing;
 
@@ -198,8 +199,9 @@ public final class Volunteered {
     if (!told.isEmpty() && dangers.ask(told, words, this::keep)) {
       return true;
     }
-    if (Forcing.isOnlyMeant(words) && sitting.moment().state().role() == Role.CALLER) {
-      keep(words); // they were told not to; nothing else is meant by it
+    if ((Forcing.isOnlyMeant(words) || Holding.in(words))
+        && sitting.moment().state().role() == Role.CALLER) {
+      keep(words); // they were told not to; what else it says is read back
       return true;
     }
     if (told.isEmpty() && new WorksAgain(sitting).tellsOfIt(words)) {
