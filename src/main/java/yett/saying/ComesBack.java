@@ -36,7 +36,8 @@ final class ComesBack {
   private static final Pattern FROM_REST =
       Pattern.compile(
           "(?i)\\b(?:nobody|no one|night|random(?:ly)?|whenever|all day|keeps?|hours?|minutes?|later"
-              + "|suddenly|starts?|started|power|release[ds]?|let go|hill|slope|uphill|downhill)\\b");
+              + "|suddenly|power|release[ds]?|let go|hill|slope|uphill|downhill)\\b"
+              + "|\\b(?:starts?|started)\\b(?! to (?:close|shut)\\b)");
 
   private ComesBack() {}
 
