@@ -193,9 +193,7 @@ class CallSheetTest extends CallersCase {
         .contains("What you read out holds until somebody comes")
         .doesNotContain("Read out what they have not heard yet");
     String now = typed.screen().substring(typed.screen().indexOf("Read out, in this order"));
-    sheet()
-        .untilThen()
-        .forEach(line -> assertThat(now.split(Pattern.quote(line), -1)).hasSize(2));
+    sheet().untilThen().forEach(line -> assertThat(now.split(Pattern.quote(line), -1)).hasSize(2));
   }
 
   /** Another sitting, another hour: then it is read out again, whole. */
@@ -217,12 +215,10 @@ class CallSheetTest extends CallersCase {
         new Event.Answered("breaker-position", new Answer.Chosen("tripped")),
         new Event.Repaired("switch-on-once", true));
     String cause = sheet().putRight().get(0).name();
-    String line =
-        page().lines().filter(l -> l.contains(cause)).findFirst().orElseThrow().strip();
+    String line = page().lines().filter(l -> l.contains(cause)).findFirst().orElseThrow().strip();
     assertThat(line).endsWith(", put right");
     try (OpenCase open = typed.open()) {
-      String record =
-          new CaseRecord(Shipped.BASE).markdown(open.moment(), "1", "Fish dock");
+      String record = new CaseRecord(Shipped.BASE).markdown(open.moment(), "1", "Fish dock");
       assertThat(record).contains(line);
     }
   }
