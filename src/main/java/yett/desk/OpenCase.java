@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.casebook.CaseId;
 import yett.casebook.CaseMovedOn;
 import yett.casebook.CaseStatus;
@@ -18,6 +19,7 @@ import yett.casebook.CasebookUnreachable;
 import yett.casebook.NewEvent;
 import yett.casebook.Parcel;
 import yett.casebook.Person;
+import yett.casebook.SiteRecord;
 import yett.casebook.StoredEvent;
 import yett.casebook.Summary;
 import yett.interview.Ending;
@@ -103,6 +105,17 @@ public final class OpenCase implements AutoCloseable {
   /** The present name of the gate, even if it had another one when the case was opened. */
   public String gate() {
     return gate;
+  }
+
+  /** The names of all known gates, this one among them; of this one alone without the casebook. */
+  public List<String> gates() {
+    try {
+      return Stream.concat(Stream.of(gate), casebook.sites().stream().map(SiteRecord::id))
+          .distinct()
+          .toList();
+    } catch (CasebookException e) {
+      return List.of(gate);
+    }
   }
 
   /** The time by this desk's clock. */

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param dangers names of the stops that were raised
  * @param notExcluded dangers about which nobody could tell, or for which the questions were not all
  *     asked
+ * @param putRight causes that were put right on the telephone, with their chances at the call-out
  * @param believed causes worth a line, the most probable first; empty if nothing was asked. Then
  *     nothing is diagnosed, and the fields below do not say what is probable
  * @param first looks that will probably be made first
@@ -37,6 +38,7 @@ public record DispatchSheet(
     Map<String, String> siteKnown,
     List<String> dangers,
     List<String> notExcluded,
+    List<Believed> putRight,
     List<Believed> believed,
     List<String> first,
     Optional<Minutes> minutesOnSite,

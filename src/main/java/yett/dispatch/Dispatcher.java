@@ -29,6 +29,7 @@ import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.NotExcluded;
+import yett.interview.PutRight;
 import yett.interview.SaidOver;
 import yett.interview.Site;
 import yett.interview.SiteFacts;
@@ -58,7 +59,8 @@ public final class Dispatcher {
   private static final String UNSEEN =
       "Nobody runs the gate or goes near it until somebody has come and looked at it.";
 
-  private static final String CHILD =
+  /** What a child does until somebody comes; it is told so on the telephone. */
+  public static final String CHILD =
       "Fetch a grown-up to the telephone. Until then stay away from the gate: do not touch it, press"
           + " nothing for it, and keep other children away from it.";
 
@@ -136,6 +138,11 @@ public final class Dispatcher {
         siteKnown(state, site.answers()),
         dangers,
         open.words(),
+        diagnosed
+            ? PutRight.causes(moment, base).stream()
+                .map(r -> believed(r.cause().id(), r.cause().name(), r.chance()))
+                .toList()
+            : List.of(),
         diagnosed ? believed(moment) : List.of(),
         first.stream().map(Check::ask).toList(),
         diagnosed

@@ -455,6 +455,9 @@ public sealed interface Event {
     /** The beginning of a note on a gate that is forced; the caller's words follow. */
     public static final String FORCED = "Forced by hand or by a vehicle, or about to be: ";
 
+    /** The beginning of a note on a gate that somebody holds; the caller's words follow. */
+    public static final String HELD = "Held by hand; they were told to let go: ";
+
     /**
      * The beginning of a note with a caller's words that were taken up when they were said. They
      * are not {@link Said}, because what is said is heard once more later.

@@ -16,8 +16,9 @@ import yett.knowledge.RuleBase;
  * who may say that a danger is over, and which proofs show it.
  */
 record PlainDangers(RuleBase base, PlainReading plain) {
-  /** Anybody can tell these: somebody is free, or nobody is shut in any more. */
-  private static final Set<String> BY_ANYBODY = Set.of("danger-person", "danger-shut-in");
+  /** Anybody can tell these: somebody is free, nobody is shut in or on the gate any more. */
+  private static final Set<String> BY_ANYBODY =
+      Set.of("danger-person", "danger-shut-in", "danger-riding");
 
   /** Felt only where power is on: mended by somebody, then looked at by an electrician. */
   private static final String SHOCK = "danger-shock";

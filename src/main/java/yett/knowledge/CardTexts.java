@@ -19,7 +19,7 @@ final class CardTexts {
       Map.ofEntries(
           Map.entry("cause", List.of("name", "arises", "prevent")),
           Map.entry("effect", List.of("name")),
-          Map.entry("check", List.of("name", "ask", "lay", "how", "outcomes.*")),
+          Map.entry("check", List.of("name", "ask", "lay", "child", "how", "outcomes.*")),
           Map.entry("complaint", List.of("name", "lay", "how", "until-then.#")),
           Map.entry("proof", List.of("ask", "lay", "how", "pass", "fail")),
           Map.entry("history", List.of("name", "lay")),

@@ -14,6 +14,7 @@ import java.util.Map;
  *     dangerous the gate is as it stands
  * @param desk stop to what the desk does while the caller makes the gate safe
  * @param cautions caution to its text in everyday words; missing if it has none
+ * @param child danger to the question about it that a child is asked; missing if a child is not
  */
 public record Telephone(
     Spoken spoken,
@@ -22,11 +23,13 @@ public record Telephone(
     Map<String, List<String>> untilThen,
     Map<String, String> lookFirst,
     Map<String, List<String>> desk,
-    Map<String, String> cautions) {
+    Map<String, String> cautions,
+    Map<String, String> child) {
 
   /** No contents. */
   public static final Telephone NONE =
-      new Telephone(Spoken.NONE, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+      new Telephone(
+          Spoken.NONE, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
   /**
    * The id of the question whose first outcome says that the gate works again, which ends a call.

@@ -19,6 +19,7 @@ final class TelephoneReader {
   private final Map<String, String> lookFirst = new LinkedHashMap<>();
   private final Map<String, List<String>> desk = new LinkedHashMap<>();
   private final Map<String, String> cautions = new LinkedHashMap<>();
+  private final Map<String, String> child = new LinkedHashMap<>();
 
   /** Reads the fields of a card that belong here and leaves the others. */
   void card(String kind, String id, Fields fields) {
@@ -33,6 +34,12 @@ final class TelephoneReader {
       }
       case "repair" -> watch.putIfAbsent(id, fields.texts("watch"));
       case "stop" -> desk.putIfAbsent(id, fields.texts("desk"));
+      case "check" -> {
+        String plain = fields.text("child", "");
+        if (!plain.isEmpty()) {
+          child.putIfAbsent(id, plain);
+        }
+      }
       case "caution" -> cautions.putIfAbsent(id, fields.text("lay", ""));
       case "pressing" -> pressing.putIfAbsent(id, pressing(id, fields));
       default -> {}
@@ -47,7 +54,8 @@ final class TelephoneReader {
         Collections.unmodifiableMap(untilThen),
         Collections.unmodifiableMap(lookFirst),
         Collections.unmodifiableMap(desk),
-        Collections.unmodifiableMap(cautions));
+        Collections.unmodifiableMap(cautions),
+        Collections.unmodifiableMap(child));
   }
 
   private static Pressing pressing(String id, Fields fields) {

@@ -14,6 +14,7 @@ import yett.interview.Forces;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
+import yett.interview.PutRight;
 import yett.interview.WorkTime;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -154,8 +155,10 @@ public final class CaseRecord {
       page.heading("Cause");
       List<RankedCause> ranking = Interview.ranking(moment, base);
       List<RankedCause> named = ranking.stream().filter(r -> r.chance() >= NAMED).toList();
+      List<RankedCause> putRight = PutRight.causes(moment, base);
       for (RankedCause r : named.isEmpty() ? ranking.subList(0, 1) : named) {
-        page.item(r.cause().name() + ": " + Chance.of(r.chance()));
+        String done = putRight.contains(r) ? ", put right" : "";
+        page.item(r.cause().name() + ": " + Chance.of(r.chance()) + done);
       }
       page.paragraph(
           "Chance that it was present at the call-out; several causes can be present at once.");

@@ -123,8 +123,13 @@ public final class DispatchPage {
     sheet.notes().stream().filter(DispatchPage::isForced).map(Shortened::cut).forEach(dangers::add);
     page.list("Danger", dangers);
     page.list("What was said", Shortened.some(said(), said));
-    List<String> believed =
-        new ArrayList<>(sheet.believed().stream().limit(CAUSES).map(DispatchPage::line).toList());
+    List<String> believed = new ArrayList<>();
+    sheet.putRight().forEach(b -> believed.add(line(b) + ", put right"));
+    sheet.believed().stream()
+        .filter(b -> sheet.putRight().stream().noneMatch(r -> r.cause().equals(b.cause())))
+        .limit(CAUSES)
+        .map(DispatchPage::line)
+        .forEach(believed::add);
     sheet.first().stream()
         .limit(sheet.somebodyGoes() ? Math.min(2, detail) : 0)
         .forEach(f -> believed.add("Look first: " + f));

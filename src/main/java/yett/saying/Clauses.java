@@ -22,7 +22,8 @@ final class Clauses {
   private Clauses() {}
 
   /** The whole first; the parts after it, if it has more than one that says something. */
-  static List<String> of(String words) {
+  static List<String> of(String said) {
+    String words = ComesBack.told(said);
     List<String> all = new ArrayList<>(List.of(words.strip()));
     List<String> parts =
         Arrays.stream(NEXT.split(words))

@@ -28,9 +28,18 @@ public final class DangerSayings {
   static final Thing AS_USUAL = new Thing(Thing.Kind.OUTCOME, Telephone.WORKS_AGAIN, "as-usual");
 
   private final Hearing hearing;
+  private final KnownNames names;
 
   public DangerSayings(Hearing hearing) {
+    this(hearing, KnownNames.NONE);
+  }
+
+  /**
+   * @param names of gates, in which no danger is heard
+   */
+  public DangerSayings(Hearing hearing, KnownNames names) {
     this.hearing = hearing;
+    this.names = names;
   }
 
   /** An outcome of a danger check that is not the ordinary one. */
@@ -43,9 +52,11 @@ public final class DangerSayings {
   /**
    * The dangers that may be meant, the most probable first; empty if no word is known.
    *
+   * @param said in somebody's own words
    * @param asked the dangers that are asked about
    */
-  public List<Danger> hear(String words, Collection<Danger> asked) {
+  public List<Danger> hear(String said, Collection<Danger> asked) {
+    String words = names.without(said);
     Map<Danger, Double> fits = fits(words, asked, hearing);
     hearing
         .withoutAddOns()

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
 import yett.meaning.Meanings;
@@ -27,6 +28,15 @@ public final class Hearing {
 
   /** What who or what is there may add to another one. */
   private static final double THERE = 0.1;
+
+  /** A breaker that is only said to be down is not said to go again and again. */
+  private static final Thing AGAIN_AND_AGAIN =
+      new Thing(Thing.Kind.COMPLAINT, "trips-its-breaker", "");
+
+  /** Who rides a bicycle through the gate does not ride on the gate. */
+  private static final Pattern RIDES_PAST =
+      Pattern.compile(
+          "(?i)\\b(?:bikes?|bicycles?|cycles?|motorbikes?|mopeds?|scooters?|horses?|pon(?:y|ies))\\b");
 
   /** Below this, no danger is asked about anyway. */
   private static final double LOW = 0.2;
@@ -143,6 +153,12 @@ public final class Hearing {
     withoutBystanders(clause, fits);
     if (Tripped.again(clause)) {
       fits.remove(DangerSayings.AS_USUAL);
+    }
+    if (Tripped.isDown(clause)) {
+      fits.remove(AGAIN_AND_AGAIN);
+    }
+    if (RIDES_PAST.matcher(clause).find()) {
+      fits.keySet().removeIf(t -> t.card().equals("danger-riding"));
     }
     PlainDanger.in(clause).stream()
         .filter(d -> byKey.containsKey(d.key()))

@@ -162,8 +162,7 @@ final class Listening {
         .limit(MOST)
         .map(this::clear)
         .forEach(findings::add);
-    long clauses = firsts.stream().map(Listening::card).distinct().limit(MOST).count();
-    return new Heard(sorted(dangers).limit(MOST).toList(), findings, (int) clauses);
+    return new Heard(sorted(dangers).limit(MOST).toList(), findings);
   }
 
   /** All that is said of one card counts once. */

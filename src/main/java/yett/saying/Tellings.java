@@ -39,20 +39,36 @@ public final class Tellings {
   private record Last(String words, Heard heard) {}
 
   private final Hearing hearing;
+  private final KnownNames names;
   private volatile Last last = new Last("", new Heard(List.of(), List.of()));
 
   public Tellings(Hearing hearing) {
+    this(hearing, KnownNames.NONE);
+  }
+
+  /**
+   * @param names of gates, in which no danger is heard
+   */
+  public Tellings(Hearing hearing, KnownNames names) {
     this.hearing = hearing;
+    this.names = names;
   }
 
   /** The possible meanings of words without a reading; both lists are empty if there are none. */
   public Heard hear(String words) {
     Last known = last;
     if (!known.words().equals(words)) {
-      known = new Last(words, Listening.to(words, hearing));
+      known = new Last(words, listen(words));
       last = known;
     }
     return known.heard();
+  }
+
+  /** A name can only take a danger away that is heard in nothing but the name. */
+  private Heard listen(String words) {
+    Heard heard = Listening.to(words, hearing);
+    String nameless = heard.dangers().isEmpty() ? words : names.without(words);
+    return nameless.equals(words) ? heard : Listening.to(nameless, hearing);
   }
 
   /**

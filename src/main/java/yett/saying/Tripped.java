@@ -70,7 +70,23 @@ public final class Tripped {
   private static final Pattern NEVER =
       Pattern.compile("\\b(?:no|not|never|nothing|nobody|didnt|hasnt|doesnt|havent)\\b");
 
+  /** How it stands now, not what it does. */
+  private static final Pattern DOWN =
+      Pattern.compile(
+          "\\b(?:switch|breaker|fuse|rcd|lever|earth leakage)\\b(?: (?:in|of|at|on) the \\w+(?: \\w+)?)?"
+              + "(?: for the gate)? (?:is|was|has fallen|had fallen|seems|looks) (?:down|off|out)\\b");
+
+  private static final Pattern HABIT =
+      Pattern.compile(
+          "\\b(?:" + AGAIN + "|when|whenever|always|often|if|times|constantly|another)\\b");
+
   private Tripped() {}
+
+  /** Whether it is only said that it is off, and not that it goes off again and again. */
+  static boolean isDown(String line) {
+    String plain = Forcing.plain(line);
+    return DOWN.matcher(plain).find() && !HABIT.matcher(plain).find();
+  }
 
   /** Whether it went off once more, or goes off again and again. */
   public static boolean again(String line) {

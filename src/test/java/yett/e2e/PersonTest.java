@@ -94,4 +94,21 @@ class PersonTest {
     assertThat(run("", "dispatch", "1").stdout()).contains("… has the key", "Bo Marsh");
     assertThat(run("", "cases", "verify").exitCode()).isZero();
   }
+
+  /**
+   * What the desk did about the call of somebody else, and why a case was given away, name people.
+   */
+  @Test
+  void what_the_desk_did_elsewhere_is_searched_for_the_name_too() {
+    run("it does not open\n0\nBo Marsh, 555 0188\n1\n0\n0\nx\n", "call", "Slipway");
+    run(KNOWS_NOTHING, "call", "Fish dock");
+    run("", "calls", "sent", "1", "Tom with the key of Ina Teal, 14:30");
+
+    Pipe.Result forgotten = run("all\n", "cases", "forget", "2", "--open");
+
+    assertThat(forgotten.stdout()).contains("Notes that may name them", "the key of Ina Teal");
+    assertThat(run("", "calls").stdout()).contains("Tom with the key of …");
+    assertThat(run("", "cases", "people", "1").stdout()).contains("Bo Marsh");
+    assertThat(run("", "cases", "verify").exitCode()).isZero();
+  }
 }

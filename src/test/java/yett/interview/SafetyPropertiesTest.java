@@ -21,7 +21,7 @@ import yett.testing.Size;
  * names its seed; {@code -Dyett.seed=…} repeats that case alone.
  */
 class SafetyPropertiesTest {
-  private static final int CASES = Size.of(320, 3_000);
+  private static final int CASES = Size.of(410, 3_000);
 
   /** Chosen so that the cases of the usual run, too, come upon every check there is. */
   private static final int FIRST = 1001;

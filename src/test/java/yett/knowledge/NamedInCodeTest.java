@@ -19,6 +19,8 @@ class NamedInCodeTest {
         "danger-person",
         "danger-burning",
         "danger-shut-in",
+        "danger-riding",
+        "trips-its-breaker",
         "battery-running-voltage",
         Telephone.WORKS_AGAIN,
         "chain-sag",

@@ -44,6 +44,7 @@ class StopRulesTest extends ShownByExamples {
         example("there is a fire on the site", said(1, "danger-fire", "fire")),
         example("somebody is shut in and needs help", said(1, "danger-shut-in", "needs-help")),
         example("somebody or a vehicle is shut in", said(1, "danger-shut-in", "no-help")),
+        example("somebody rides on the gate", said(1, "danger-riding", "riding")),
         example(
             "the scene of an accident is kept",
             said(1, "danger-person", "hurt-or-trapped"),
@@ -187,6 +188,7 @@ class StopRulesTest extends ShownByExamples {
     "danger-fire,       fire,               fire-on-site",
     "danger-shut-in,    needs-help,         shut-in-and-needs-help",
     "danger-shut-in,    no-help,            shut-in",
+    "danger-riding,     riding,             rides-on-gate",
     "danger-scene,      kept,               scene-kept",
     "pushes-seen,       pushes-on,          closes-on-people",
   })
@@ -225,6 +227,7 @@ class StopRulesTest extends ShownByExamples {
     "danger-shut-in, needs-help,      nobody,   0, CALLER,      ",
     "danger-shut-in, needs-help,      no-help,  0, CALLER,      shut-in",
     "danger-shut-in, no-help,         nobody,   0, CALLER,      ",
+    "danger-riding,  riding,          nobody,   0, CALLER,      ",
   })
   void a_danger_is_over_when_whoever_may_say_so_does(
       String check, String so, String now, int epoch, Role by, String stands) {
@@ -236,17 +239,18 @@ class StopRulesTest extends ShownByExamples {
 
   /** Who may end a reported danger by saying that there is none, with nothing mended since. */
   private static final Map<String, Set<Role>> WHOSE_NO =
-      Map.of(
-          "danger-person", Set.of(), // the scene is kept
-          "danger-scene", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
-          "danger-shut-in", Set.of(Role.values()),
-          "danger-shock", Set.of(),
-          "danger-fire", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
-          "danger-leaf", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
-          "danger-burning", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
-          "danger-conductors", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
-          "danger-battery", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN),
-          "danger-movement", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN));
+      Map.ofEntries(
+          Map.entry("danger-person", Set.<Role>of()), // the scene is kept
+          Map.entry("danger-scene", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),
+          Map.entry("danger-shut-in", Set.of(Role.values())),
+          Map.entry("danger-riding", Set.of(Role.values())),
+          Map.entry("danger-shock", Set.<Role>of()),
+          Map.entry("danger-fire", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),
+          Map.entry("danger-leaf", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),
+          Map.entry("danger-burning", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),
+          Map.entry("danger-conductors", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),
+          Map.entry("danger-battery", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),
+          Map.entry("danger-movement", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)));
 
   @Test
   void it_is_decided_for_every_danger_whose_no_ends_it() {

@@ -30,6 +30,51 @@ class ListeningTest {
     assertThat(cards(hear(words).things())).first().isEqualTo(card);
   }
 
+  /** A gate that turns back while it closes; it moved because it was told to close. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "it closes and then it comes back on its own",
+        "the gate closes and comes back by itself",
+        "it closes, then opens again on its own",
+        "it starts to shut and goes back by itself"
+      })
+  void a_gate_that_turns_back_does_not_move_by_itself(String words) {
+    assertThat(cards(hear(words).dangerThings())).doesNotContain("danger-movement");
+    assertThat(cards(hear(words).things()).subList(0, 2)).contains("closes-partway");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "it opens again on its own in the night",
+        "it closes and opens by itself all day",
+        "nobody was there and it came back on its own",
+        "it rolls back by itself when I let go of it"
+      })
+  void one_that_starts_by_itself_does(String words) {
+    assertThat(cards(hear(words).dangerThings())).contains("danger-movement");
+  }
+
+  @Test
+  void a_switch_that_is_down_is_not_one_that_goes_again_and_again() {
+    List<String> cards = cards(hear("the switch in the fuse box is down").things());
+    assertThat(cards).startsWith("breaker-position").doesNotContain("trips-its-breaker");
+    assertThat(new Sayings(Shipped.HEARING).hear("the switch in the fuse box is down", 5))
+        .extracting(c -> c.complaint().id())
+        .doesNotContain("trips-its-breaker");
+    assertThat(cards(hear("the switch in the fuse box keeps falling down").things()))
+        .startsWith("trips-its-breaker");
+  }
+
+  @Test
+  void who_rides_on_the_gate_is_in_danger() {
+    assertThat(cards(hear("the kids ride on it to and fro").dangerThings()))
+        .contains("danger-riding");
+    assertThat(cards(hear("he rides his bike through the gate every day").dangerThings()))
+        .doesNotContain("danger-riding");
+  }
+
   @Test
   void one_sentence_may_tell_of_several_things() {
     Heard heard = hear("my mother is shut in, there is a fire in the shed and the chain is off");

@@ -16,7 +16,7 @@ import yett.interview.SaidOver;
 import yett.interview.Step;
 
 /** Leads a caller through a repair step by step. */
-record CallSteps(Sitting sitting, Questions questions, StepsDone done) {
+record CallSteps(Sitting sitting, Questions questions, StepsDone done, ReadOut readOut) {
   /** The position of the last word that means that a step is done. */
   private static final int DONE = 4;
 
@@ -32,6 +32,7 @@ record CallSteps(Sitting sitting, Questions questions, StepsDone done) {
     }
     blocks.add(Block.paragraph(Text.strong("Read out, in this order:")));
     blocks.add(Block.numbered(step.now()));
+    readOut.add(step.now());
     List<String> desk = sitting.base().telephone().desk().getOrDefault(step.stop().id(), List.of());
     if (!desk.isEmpty()) {
       blocks.add(Block.paragraph(Text.strong("You at the desk:")));

@@ -42,8 +42,9 @@ public final class Calling implements CallLead {
       Sitting sitting, PromptRequests wishes, Questions questions, Map<String, String> knownSite) {
     this.sitting = sitting;
     this.whoCalls = new WhoCalls(sitting, wishes);
-    this.deeds = new CallSteps(sitting, questions, new StepsDone(sitting, wishes));
-    this.send = new SendScreen(sitting, questions, whoCalls);
+    ReadOut readOut = new ReadOut();
+    this.deeds = new CallSteps(sitting, questions, new StepsDone(sitting, wishes), readOut);
+    this.send = new SendScreen(sitting, questions, whoCalls, readOut);
     this.since = new SaidSince(sitting, wishes);
     this.words = new OpeningWords(sitting, wishes, since);
     this.complaints = new ComplaintChoice(sitting, wishes, questions);

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import yett.command.diagnose.LongList;
 import yett.command.diagnose.Questions;
+import yett.command.diagnose.SaidUrgency;
 import yett.command.diagnose.Sitting;
 import yett.console.Block;
 import yett.console.Text;
@@ -25,7 +27,9 @@ final class Circumstances {
   /** How many recent events are offered at first. */
   private static final int LATELY = 7;
 
-  private static final String PICK = "0 for none, or numbers";
+  private static final String PICK = "0 for none, numbers, or their words";
+
+  private static final String PICK_EVENTS = "0 for none, or numbers";
 
   private final Sitting sitting;
   private final Questions questions;
@@ -45,7 +49,7 @@ final class Circumstances {
         "How urgent is it?",
         "Read out; 0 if none applies.",
         List.of(),
-        (ids, texts) -> questions.several(PICK, ids, texts, numbers(list)));
+        (ids, texts) -> questions.several(PICK, ids, texts, numbers(list), words(list)));
   }
 
   /**
@@ -122,7 +126,12 @@ final class Circumstances {
       List<Pressing> list) {
     return (ids, texts) ->
         questions.severalBeside(
-            PICK, ids, texts, numbers(list), () -> sitting.say("Then it stays as it was."));
+            PICK,
+            ids,
+            texts,
+            numbers(list),
+            words(list),
+            () -> sitting.say("Then it stays as it was."));
   }
 
   /**
@@ -155,6 +164,10 @@ final class Circumstances {
     if (!now.isEmpty()) {
       sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(now));
     }
+  }
+
+  private Function<String, Optional<List<Integer>>> words(List<Pressing> list) {
+    return line -> new SaidUrgency(sitting).in(line, list);
   }
 
   private List<Integer> numbers(List<Pressing> list) {
@@ -193,6 +206,6 @@ final class Circumstances {
     }
     LongList list =
         LongList.of(sitting, "Has anything happened at the gate lately?", "Read out.", texts);
-    return questions.several(list, PICK, ids, texts);
+    return questions.several(list, PICK_EVENTS, ids, texts);
   }
 }

@@ -35,8 +35,10 @@ final class SendScreen {
   private final Questions questions;
   private final WhoCalls whoCalls;
   private final Sending sending;
+  private final ReadOut readOut;
 
-  SendScreen(Sitting sitting, Questions questions, WhoCalls whoCalls) {
+  SendScreen(Sitting sitting, Questions questions, WhoCalls whoCalls, ReadOut readOut) {
+    this.readOut = readOut;
     this.sitting = sitting;
     this.questions = questions;
     this.whoCalls = whoCalls;
@@ -116,10 +118,26 @@ final class SendScreen {
         blocks.add(new Block.Rows(rows));
       }
     }
-    String what = emergency ? "Read out what they have not heard yet. All of it" : "Read out. This";
-    blocks.add(Block.paragraph(Text.strong(what + " holds until somebody comes:")));
-    blocks.add(Block.numbered(sheet.untilThen()));
+    blocks.addAll(untilThen(sheet.untilThen()));
     return blocks;
+  }
+
+  /** What was read out on this call is not printed a second time; the sheet has all of it. */
+  private List<Block> untilThen(List<String> lines) {
+    List<String> news = new ArrayList<>(readOut.notYet(lines));
+    if (news.size() < lines.size()) {
+      news.remove(Dispatcher.CHILD); // it was sent for a grown-up before
+    }
+    if (news.size() == lines.size()) {
+      return List.of(
+          Block.paragraph(Text.strong("Read out. This holds until somebody comes:")),
+          Block.numbered(lines));
+    }
+    String kept = "What you read out holds until somebody comes";
+    return news.isEmpty()
+        ? List.of(Block.paragraph(Text.strong(kept + ".")))
+        : List.of(
+            Block.paragraph(Text.strong(kept + ". Read out this as well:")), Block.numbered(news));
   }
 
   private static String bring(List<DispatchSheet.Packed> parts) {

@@ -60,12 +60,17 @@ public record ForgetCommands(Desk desk, Console console) {
     NotesOnPeople notes = new NotesOnPeople(desk, console);
     Map<CaseId, List<Person>> named = new LinkedHashMap<>();
     if (person != null) {
-      elsewhere(person, open).forEach(id -> notes.search(id, NamedPeople.of(person)));
+      searchElsewhere(person, open, ids, notes);
     }
     for (CaseId id : ids) {
       List<Person> people = desk.casebook().people(id);
       named.put(id, people);
-      notes.search(id, new NamedPeople(people));
+      notes.search(id, new NamedPeople(people), false);
+      people.stream()
+          .flatMap(p -> Stream.of(p.name(), p.phone()))
+          .filter(NamedPeople::isWhole)
+          .distinct()
+          .forEach(known -> searchElsewhere(known, open, ids, notes));
       forgotten += desk.casebook().forgetPeople(id);
       sayings += forgetWords(id);
     }
@@ -82,6 +87,13 @@ public record ForgetCommands(Desk desk, Console console) {
               + String.join(", ", left)
               + ". Keep names out of notes.");
     }
+  }
+
+  /** The same in cases of which they are not the people: "Ina Teal has the key". */
+  private void searchElsewhere(String person, boolean open, List<CaseId> ids, NotesOnPeople notes) {
+    elsewhere(person, open).stream()
+        .filter(id -> !ids.contains(id))
+        .forEach(id -> notes.search(id, NamedPeople.of(person), true));
   }
 
   /** Cases in which the name or number stands as it was typed; open ones only if they are meant. */

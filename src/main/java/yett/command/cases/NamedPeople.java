@@ -55,6 +55,11 @@ final class NamedPeople {
         || numbers.stream().anyMatch(digits(text)::contains);
   }
 
+  /** Whether it names one person: "Ina" alone is in notes about others too. */
+  static boolean isWhole(String nameOrNumber) {
+    return nameOrNumber.strip().contains(" ") || digits(nameOrNumber).length() >= FEWEST_DIGITS;
+  }
+
   /** Somebody as they were typed, a name or a number. */
   static NamedPeople of(String nameOrNumber) {
     boolean number = digits(nameOrNumber).length() >= FEWEST_DIGITS;

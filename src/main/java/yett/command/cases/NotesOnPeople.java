@@ -21,8 +21,9 @@ import yett.interview.EventText;
 import yett.wording.CallWords;
 
 /**
- * Notes that name somebody who is to be forgotten. They tell of the work as well, and a word of a
- * name may be there by chance; so whoever deletes sees them, and only the name is taken out.
+ * Notes, reasons and what the desk did, where they name somebody who is to be forgotten. They tell
+ * of the work as well, and a word of a name may be there by chance; so whoever deletes sees them,
+ * and only the name is taken out.
  */
 final class NotesOnPeople {
   private record Found(CaseId id, Entry entry, String text, String without) {}
@@ -36,15 +37,46 @@ final class NotesOnPeople {
     this.console = console;
   }
 
-  /** Searches the notes of a case. */
-  void search(CaseId id, NamedPeople named) {
-    for (Entry entry : OpenCase.entries(desk.casebook().events(id))) {
-      if (entry.event() instanceof Event.Noted note
-          && (named.isIn(note.text()) || named.isHintedAt(note.text()))
+  /**
+   * Searches what was typed freely in a case.
+   *
+   * @param desk whether also what the desk did; it is deleted whole with the people of the case
+   */
+  void search(CaseId id, NamedPeople named, boolean desk) {
+    for (Entry entry : OpenCase.entries(this.desk.casebook().events(id))) {
+      Optional<String> text = typed(entry.event(), desk);
+      if (text.filter(t -> named.isIn(t) || named.isHintedAt(t)).isPresent()
           && found.stream().noneMatch(f -> f.id().equals(id) && f.entry().equals(entry))) {
-        found.add(new Found(id, entry, note.text(), named.without(note.text())));
+        found.add(new Found(id, entry, text.get(), named.without(text.get())));
       }
     }
+  }
+
+  private static Optional<String> typed(Event event, boolean desk) {
+    if (event instanceof Event.Noted noted) {
+      return Optional.of(noted.text());
+    }
+    if (event instanceof Event.GaveUp gaveUp) {
+      return Optional.of(gaveUp.why());
+    }
+    if (event instanceof Event.Repaired repaired) {
+      return Optional.of(repaired.why());
+    }
+    return desk && event instanceof Event.Tended tended
+        ? Optional.of(tended.words())
+        : Optional.empty();
+  }
+
+  private static Event with(Event event, String text) {
+    if (event instanceof Event.GaveUp) {
+      return new Event.GaveUp(text);
+    }
+    if (event instanceof Event.Repaired repaired) {
+      return new Event.Repaired(repaired.repair(), repaired.done(), text);
+    }
+    return event instanceof Event.Tended tended
+        ? new Event.Tended(tended.what(), text, tended.due())
+        : new Event.Noted(text, ((Event.Noted) event).about());
   }
 
   /** Shows what was found, and takes the names out of those that are chosen. */
@@ -74,9 +106,8 @@ final class NotesOnPeople {
     Map<CaseId, Map<Long, String>> left = new HashMap<>();
     for (int i : picked) {
       Found one = found.get(i);
-      Optional<String> about = ((Event.Noted) one.entry().event()).about();
       left.computeIfAbsent(one.id(), id -> new HashMap<>())
-          .put(one.entry().number(), EventText.write(new Event.Noted(one.without(), about)));
+          .put(one.entry().number(), EventText.write(with(one.entry().event(), one.without())));
     }
     left.forEach(desk.casebook()::forgetWords);
     console.say("Taken out of " + (picked.size() == 1 ? "1 note." : picked.size() + " notes."));

@@ -73,16 +73,26 @@ public final class ChildRings {
 
   private void fetch(String line) {
     Step before = sitting.moment().step();
-    sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(FETCH))));
-    sitting.say("Nothing is asked that needs a hand at the gate. Type: grown-up, when one comes.");
+    if (!(before instanceof Step.AskDangers)) { // else the child is asked about them first
+      sendForGrownUp();
+    }
     sitting.record(new Event.Tended(Tending.CHILD, ""), new Event.Noted(Event.Noted.CHILD));
     moveOn(line, before);
   }
 
+  /**
+   * Reads out to the child what it does; a child who has gone to fetch somebody answers nothing.
+   */
+  void sendForGrownUp() {
+    sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(FETCH))));
+    sitting.say("Nothing is asked that needs a hand at the gate. Type: grown-up, when one comes.");
+  }
+
+  /** The child was asked about few dangers; a grown-up goes through all of them. */
   private void askAnew(String line) {
     Step before = sitting.moment().step();
     if (isGrownUpThere("A child rang. Is a grown-up on the line now? yes or no")) {
-      sitting.record(new Event.Tended(Tending.GROWN_UP, ""));
+      sitting.record(new Event.Tended(Tending.GROWN_UP, ""), new Event.DangersAgain());
       if (!line.isEmpty()) {
         moveOn(line, before);
       }

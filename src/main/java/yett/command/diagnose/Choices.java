@@ -6,8 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import yett.command.common.CannotTellWords;
 import yett.command.common.ListChoice;
 import yett.command.common.NoneWords;
@@ -15,7 +13,10 @@ import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
 
-/** Asks which of several things a person means. */
+/**
+ * Asks which of several things a person means. What was only understood from words counts when it
+ * is typed: Enter alone takes nothing, however clear the words were.
+ */
 record Choices(Sitting sitting) {
   private static final Set<String> YES = Set.of("yes", "y", "1", "right", "correct", "ok");
   private static final Set<String> NO = Set.of("2", "wrong");
@@ -50,52 +51,38 @@ record Choices(Sitting sitting) {
     if (things.size() > 1) {
       return of("Which do you mean?", things, words);
     }
-    boolean right = isRight(words.apply(things.get(0)), true, line -> false);
+    boolean right = isRight(words.apply(things.get(0)), line -> false);
     return right ? Optional.of(things.get(0)) : Optional.empty();
   }
 
-  /** Enter alone is a yes only to what is clear. */
-  private boolean isRight(String shown, boolean clear, Predicate<String> otherwise) {
+  private boolean isRight(String shown, Predicate<String> otherwise) {
     return sitting.until(
-        shown + (clear ? " Right? Enter for yes, or no" : " Right? yes, or Enter for no"),
+        shown + " Right? yes, or Enter for no",
         line -> {
           String said = line.toLowerCase(Locale.ROOT);
-          return YES.contains(said) || (clear && line.isEmpty())
+          return YES.contains(said)
               ? Prompt.Reading.of(true)
               : isNone(line) || NO.contains(said) || otherwise.test(line)
                   ? Prompt.Reading.of(false)
-                  : Prompt.Reading.again(
-                      (clear ? "Press Enter" : "Type yes")
-                          + " if it is right; type no if it is not.");
+                  : Prompt.Reading.again("Type yes if it is right; type no if it is not.");
         });
   }
 
   /**
    * The same where several of the things may be meant.
    *
-   * @param clear those that are so clear that Enter may take them; may be empty
    * @param otherwise takes a line that chooses nothing, if it says something else; then none is
    *     meant
    */
-  <T> List<T> several(
-      List<T> things, Function<T, String> words, List<T> clear, Predicate<String> otherwise) {
+  <T> List<T> several(List<T> things, Function<T, String> words, Predicate<String> otherwise) {
     if (things.size() == 1) {
-      return isRight(words.apply(things.get(0)), !clear.isEmpty(), otherwise) ? things : List.of();
+      return isRight(words.apply(things.get(0)), otherwise) ? things : List.of();
     }
     List<String> texts = things.stream().map(words).toList();
-    String taken =
-        IntStream.range(0, things.size())
-            .filter(i -> clear.contains(things.get(i)))
-            .mapToObj(i -> Integer.toString(i + 1))
-            .collect(Collectors.joining(", "));
-    String enter = taken.isEmpty() ? "Enter for none" : "Enter for " + taken + "; 0 for none";
     sitting.show(Block.heading("Which do you mean?"), Block.numbered(texts));
     return sitting.until(
-        "Numbers, or " + enter,
+        "Numbers, or Enter for none",
         line -> {
-          if (line.isEmpty() && !clear.isEmpty()) {
-            return Prompt.Reading.of(clear);
-          }
           ListChoice.Several picked = ListChoice.several(isNone(line) ? "" : line, texts, texts);
           if (picked.unclear().isPresent() && otherwise.test(line)) {
             return Prompt.Reading.of(List.of());
@@ -103,7 +90,7 @@ record Choices(Sitting sitting) {
           return picked.unclear().isEmpty()
               ? Prompt.Reading.of(picked.positions().stream().map(things::get).toList())
               : Prompt.Reading.again(
-                  "Type numbers from 1 to " + things.size() + ", or " + enter + ".");
+                  "Type numbers from 1 to " + things.size() + ", or Enter for none.");
         });
   }
 }

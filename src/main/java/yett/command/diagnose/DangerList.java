@@ -2,10 +2,12 @@ package yett.command.diagnose;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -38,7 +40,11 @@ public final class DangerList {
         .forEach(c -> c.outcomes().stream().skip(1).forEach(o -> dangers.add(new Danger(c, o))));
     // whoever comes back has it in sight, however much the list pushes off the window
     new StillInForce(sitting.base()).beside(sitting.moment(), List.of()).ifPresent(sitting::show);
-    sitting.show(sitting.views().dangers(step, role(), ChildRings.isOn(sitting)));
+    if (ChildRings.isOn(sitting)) {
+      askChild(step, dangers);
+      return;
+    }
+    sitting.show(sitting.views().dangers(step, role()));
     Suspected heard = new Suspected(sitting, dangers);
     KnownDangers.Told told = known.told(step, dangers);
     heard.suspect(told.dangers(), told.words());
@@ -58,6 +64,24 @@ public final class DangerList {
         return;
       }
     }
+  }
+
+  /** A child says what it can; the rest is open until a grown-up comes, and one is fetched. */
+  private void askChild(Step.AskDangers step, List<Danger> dangers) {
+    Optional<ChildDangers.Answers> told =
+        new ChildDangers(sitting, wishes, dangers).ask(known.told(step, dangers).dangers());
+    if (told.isEmpty()) {
+      return;
+    }
+    new ChildRings(sitting).sendForGrownUp();
+    ChildDangers.Answers answers = told.get();
+    Set<String> denied =
+        answers.denied().stream().map(d -> d.check().id()).collect(Collectors.toSet());
+    Set<Danger> untold =
+        dangers.stream()
+            .filter(d -> !denied.contains(d.check().id()))
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    record(step, answers.so(), untold, answers.words());
   }
 
   /** Carries out a request; what was typed before it is kept, however the request ends. */
@@ -150,7 +174,7 @@ public final class DangerList {
     if (kept.others()) {
       wishes.volunteered().hearDanger(String.join(", ", kept.words()));
     }
-    if (!unsure.isEmpty()) {
+    if (!unsure.isEmpty() && !ChildRings.isOn(sitting)) {
       new UnsettledDangers(sitting).warn();
     }
   }

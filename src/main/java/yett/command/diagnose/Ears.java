@@ -1,10 +1,13 @@
 package yett.command.diagnose;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import yett.knowledge.RuleBase;
 import yett.saying.DangerSayings;
 import yett.saying.Hearing;
+import yett.saying.KnownNames;
 import yett.saying.Sayings;
 import yett.saying.Tellings;
 
@@ -17,12 +20,25 @@ public final class Ears {
   private static Made last = new Made(null, null);
 
   private final RuleBase base;
+  private final Supplier<List<String>> gates;
+  private KnownNames names;
 
   /** One, because it remembers the line that was heard last. */
   private Tellings tellings;
 
-  Ears(RuleBase base) {
+  /**
+   * @param gates names of the gates that are known
+   */
+  Ears(RuleBase base, Supplier<List<String>> gates) {
     this.base = base;
+    this.gates = gates;
+  }
+
+  private KnownNames names() {
+    if (names == null) {
+      names = new KnownNames(gates.get());
+    }
+    return names;
   }
 
   /** Starts loading, because somebody is about to use words. */
@@ -60,7 +76,7 @@ public final class Ears {
 
   public Tellings tellings() {
     if (tellings == null) {
-      tellings = new Tellings(hearing());
+      tellings = new Tellings(hearing(), names());
     }
     return tellings;
   }
@@ -70,7 +86,7 @@ public final class Ears {
   }
 
   public DangerSayings dangers() {
-    return new DangerSayings(hearing());
+    return new DangerSayings(hearing(), names());
   }
 
   /** Why words are understood less well here; empty if they are understood fully. */

@@ -12,14 +12,22 @@ import yett.interview.Step;
 import yett.knowledge.Role;
 import yett.knowledge.SetUp;
 import yett.saying.Forcing;
+import yett.saying.Holding;
 import yett.saying.Tripped;
 
 /**
  * Hears, at every prompt of a call, what needs a word to the caller at once, whatever was asked: a
- * child rings, somebody forces the gate, its switch went off once more, or they are about to try
- * it.
+ * child rings, somebody forces or holds the gate, its switch went off once more, or they are about
+ * to try it.
  */
 final class Overheard {
+  private static final String LET_GO =
+      "Let go of the gate now and step clear, to the side, away from where it runs. Nobody holds it,"
+          + " leans on it or pushes against it: it is stronger than anybody and can start at any"
+          + " moment.";
+
+  private static final String NOW_LET_GO = "Let go of the gate now and step clear of it. ";
+
   private static final String HANDS_OFF =
       "Do not push, pull, lift or climb the gate, and use no tool or vehicle on it: it can fall."
           + " Everybody stands clear on both sides, further away than the gate is high. If it has a"
@@ -77,6 +85,8 @@ final class Overheard {
       stopSwitchingOn(line);
     } else if (Forcing.in(line)) {
       handsOff(line);
+    } else if (Holding.in(line)) {
+      letGo(line);
     } else if (Tripped.again(line) || Tripped.withABang(line)) {
       leaveOff(line);
     } else if (MAY_I.matcher(line.toLowerCase(Locale.ROOT)).find() && step.accept(ASKS)) {
@@ -91,9 +101,14 @@ final class Overheard {
     sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(words))));
   }
 
+  private void letGo(String line) {
+    readOut(LET_GO);
+    sitting.record(new Event.Noted(Event.Noted.HELD + line));
+  }
+
   /** A gate that was forced may be off its track: all dangers are asked about again. */
   private void handsOff(String line) {
-    readOut(HANDS_OFF);
+    readOut(Forcing.isOnlyMeant(line) ? HANDS_OFF : NOW_LET_GO + HANDS_OFF);
     sitting.record(new Event.Noted(Event.Noted.FORCED + line));
     boolean dangersAreNext =
         sitting.moment().step() instanceof Step.AskDangers

@@ -193,27 +193,42 @@ public final class Questions {
     return picked(Optional.empty(), prompt, new Entries(ids, texts), false);
   }
 
-  /** The same for a list of which some numbers are left out. */
+  /**
+   * The same for a list of which some numbers are left out.
+   *
+   * @param words finds the entries that other words mean; empty if they mean none
+   */
   public Optional<List<Integer>> several(
-      String prompt, List<String> ids, List<String> texts, List<Integer> numbers) {
-    return picked(Optional.empty(), prompt, new Entries(ids, texts, numbers), false);
+      String prompt,
+      List<String> ids,
+      List<String> texts,
+      List<Integer> numbers,
+      Function<String, Optional<List<Integer>>> words) {
+    return picked(
+        Optional.empty(), prompt, new Entries(ids, texts, numbers, words), false, Optional.empty());
   }
 
   /**
    * The same for a list that does not belong to the step: who cannot say answers this question
    * only, not that of the step.
    *
+   * @param words finds the entries that other words mean; empty if they mean none
    * @param untold what is done then; empty is returned
    */
   public Optional<List<Integer>> severalBeside(
-      String prompt, List<String> ids, List<String> texts, List<Integer> numbers, Runnable untold) {
-    return beside(prompt, new Entries(ids, texts, numbers), untold);
+      String prompt,
+      List<String> ids,
+      List<String> texts,
+      List<Integer> numbers,
+      Function<String, Optional<List<Integer>>> words,
+      Runnable untold) {
+    return beside(prompt, new Entries(ids, texts, numbers, words), untold);
   }
 
-  /** The same for a list that is numbered from 1. */
-  Optional<List<Integer>> severalBeside(
+  /** The same for a list, numbered from 1, that only reads back what was said: Enter is none. */
+  Optional<List<Integer>> severalOrNone(
       String prompt, List<String> ids, List<String> texts, Runnable untold) {
-    return beside(prompt, new Entries(ids, texts), untold);
+    return beside(prompt, new Entries(ids, texts, true), untold);
   }
 
   private Optional<List<Integer>> beside(String prompt, Entries entries, Runnable untold) {
@@ -234,10 +249,41 @@ public final class Questions {
     return picked(Optional.of(list), prompt, new Entries(ids, texts), true);
   }
 
-  /** The entries of a list, each with its number. */
-  private record Entries(List<String> ids, List<String> texts, List<Integer> numbers) {
+  /**
+   * The entries of a list, each with its number.
+   *
+   * @param none whether Enter alone says that none applies
+   * @param words finds the entries that other words mean
+   */
+  private record Entries(
+      List<String> ids,
+      List<String> texts,
+      List<Integer> numbers,
+      boolean none,
+      Function<String, Optional<List<Integer>>> words) {
     Entries(List<String> ids, List<String> texts) {
-      this(ids, texts, IntStream.rangeClosed(1, ids.size()).boxed().toList());
+      this(ids, texts, false);
+    }
+
+    Entries(List<String> ids, List<String> texts, boolean none) {
+      this(
+          ids,
+          texts,
+          IntStream.rangeClosed(1, ids.size()).boxed().toList(),
+          none,
+          line -> Optional.empty());
+    }
+
+    Entries(
+        List<String> ids,
+        List<String> texts,
+        List<Integer> numbers,
+        Function<String, Optional<List<Integer>>> words) {
+      this(ids, texts, numbers, false, words);
+    }
+
+    boolean isNone(String line) {
+      return NoneWords.isSaid(line) || none && line.isEmpty();
     }
 
     ListChoice.Several in(String line) {
@@ -246,7 +292,7 @@ public final class Questions {
 
     String toType() {
       boolean all = numbers.get(numbers.size() - 1) == numbers.size();
-      return all
+      return all && numbers.size() > 1
           ? "numbers from 1 to " + numbers.size()
           : numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
@@ -284,7 +330,7 @@ public final class Questions {
         continue;
       }
       String text = line.strip();
-      if (NoneWords.isSaid(text)) {
+      if (entries.isNone(text)) {
         return Optional.of(List.of());
       }
       if (text.equalsIgnoreCase("list")) {
@@ -299,14 +345,19 @@ public final class Questions {
       if (!text.isEmpty() && picked.unclear().isEmpty()) {
         return Optional.of(picked.positions());
       }
+      Optional<List<Integer>> meant =
+          text.isEmpty() ? Optional.empty() : entries.words().apply(text);
+      if (meant.isPresent()) {
+        return meant;
+      }
       if (wishes.volunteered().hear(line)) {
         return Optional.empty();
       }
       sitting.say(
           picked.unclear().map(part -> Words.quoted(part) + " is not understood. ").orElse("")
-              + "Type 0 for none, or "
+              + (entries.none() ? "Press Enter for none, or type " : "Type 0 for none, or ")
               + entries.toType()
-              + " separated by spaces.");
+              + (entries.ids().size() > 1 ? " separated by spaces." : "."));
     }
   }
 

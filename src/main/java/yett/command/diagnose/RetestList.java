@@ -19,13 +19,13 @@ public final class RetestList {
   /** Asks a caller how it went after a repair, whose last step may have been a run. */
   public static final String SEEN_OR_TRIED =
       "Does it run as it should now? If you have watched it open once and close once since, that"
-          + " counts. If not, stand to the side, with nobody in the opening, let it do what is"
-          + " missing, and watch.";
+          + " counts. If not, see that nobody holds it or leans on it, stand to the side, with nobody"
+          + " in the opening, let it do what is missing, and watch.";
 
   /** Instructions to a caller for trying the gate. */
   public static final String TO_TRY =
-      "Stand to the side, with nobody in the opening. Let it open once and close once, and watch."
-          + " Does it run as it should?";
+      "See that nobody holds the gate or leans on it. Stand to the side, with nobody in the opening."
+          + " Let it open once and close once, and watch. Does it run as it should?";
 
   private static final String PART = "part";
   private static final String OTHER = "other";

@@ -80,8 +80,8 @@ public final class SaidBesides {
                 + " caller confirms."),
         Block.numbered(texts));
     Optional<List<Integer>> picked =
-        questions.severalBeside(
-            "0 for none, or numbers",
+        questions.severalOrNone(
+            "Numbers, or Enter for none",
             things.stream().map(Thing::card).toList(),
             texts,
             () -> sitting.say("Then none of it counts."));

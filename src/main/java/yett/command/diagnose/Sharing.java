@@ -10,6 +10,7 @@ import yett.interview.Answer;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Meanwhile;
+import yett.interview.Somebody;
 import yett.knowledge.Check;
 import yett.wording.Wording;
 
@@ -56,7 +57,8 @@ public final class Sharing {
   private void others(EntryOutcome recorded) {
     List<String> theirs = new ArrayList<>();
     for (Entry entry : recorded.theirs()) {
-      theirs.add(Wording.capital(entry.by().word()) + ": " + wording.event(entry.event()));
+      String who = Somebody.who(entry, sitting.moment().entries()).words();
+      theirs.add(Wording.capital(who) + ": " + wording.event(entry.event()));
     }
     boolean all = recorded.added().stream().noneMatch(e -> e.event() instanceof Event.Noted);
     sitting.show(

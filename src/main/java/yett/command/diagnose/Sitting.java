@@ -46,7 +46,7 @@ public final class Sitting {
     this.movements = new MovementViews(base());
     this.why = new WhyViews(base(), beliefs);
     this.sharing = new Sharing(this);
-    this.ears = new Ears(base());
+    this.ears = new Ears(base(), open::gates);
     this.tab = new TabWords(base());
     this.rewording = new Rewording(base().units()::in);
   }

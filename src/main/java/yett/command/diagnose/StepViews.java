@@ -35,10 +35,7 @@ public final class StepViews {
     this.plans = new PlanViews(base);
   }
 
-  /**
-   * @param child whether a child is on the telephone, who goes nowhere to look
-   */
-  public List<Block> dangers(Step.AskDangers step, Role role, boolean child) {
+  public List<Block> dangers(Step.AskDangers step, Role role) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Before anything else"));
     boolean reserved = step.dangers().stream().noneMatch(c -> c.who() == Role.CALLER);
@@ -50,9 +47,7 @@ public final class StepViews {
                     .collect(Collectors.joining(" "))
                 : (role == Role.CALLER ? "Read out. " : "")
                     + "Is any of this true at the gate now? "
-                    + (child
-                        ? "Say only what you can see from where you are, and go nowhere to look."
-                        : "Look from two metres away and touch nothing.")));
+                    + "Look from two metres away and touch nothing."));
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
     for (Check danger : step.dangers()) {

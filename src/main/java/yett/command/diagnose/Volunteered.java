@@ -15,6 +15,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.saying.Forcing;
 import yett.saying.Heard;
+import yett.saying.Holding;
 import yett.saying.Tellings;
 import yett.saying.Thing;
 
@@ -32,9 +33,6 @@ public final class Volunteered {
 
   /** What a round of looks or the list of checks takes; elsewhere it is no reading. */
   private static final Pattern OF_A_LIST = Pattern.compile("(?i)(?:how|one|look|step)\\s+\\d+");
-
-  /** From which weight on a meaning is so clear that Enter may take it. */
-  private static final double CLEAR = 0.6;
 
   private static final int MOST = 5;
 
@@ -201,8 +199,9 @@ public final class Volunteered {
     if (!told.isEmpty() && dangers.ask(told, words, this::keep)) {
       return true;
     }
-    if (Forcing.isOnlyMeant(words) && sitting.moment().state().role() == Role.CALLER) {
-      keep(words); // they were told not to; nothing else is meant by it
+    if ((Forcing.isOnlyMeant(words) || Holding.in(words))
+        && sitting.moment().state().role() == Role.CALLER) {
+      keep(words); // they were told not to; what else it says is read back
       return true;
     }
     if (told.isEmpty() && new WorksAgain(sitting).tellsOfIt(words)) {
@@ -229,7 +228,6 @@ public final class Volunteered {
                 .several(
                     others,
                     takenUp::words,
-                    clear(others, heard),
                     line -> isCall() && isSentence(line) && instead.add(line));
     if (!instead.isEmpty()) { // a caller does not wait: "oh no, it has shut on his leg"
       keepHeard(words);
@@ -276,12 +274,6 @@ public final class Volunteered {
   /** The same for complaints that are new after a repair. */
   void hearNewComplaints(List<String> complaints) {
     dangers.askAnewOf(complaints);
-  }
-
-  /** What Enter may take: all that the words plainly mean; none if anything of it is doubtful. */
-  private static List<Thing> clear(List<Thing> offered, Heard heard) {
-    List<Thing> clear = heard.clear(CLEAR);
-    return offered.stream().filter(clear::contains).toList();
   }
 
   /** Hears dangers in words stored in any case; true if there is one, or the list comes again. */

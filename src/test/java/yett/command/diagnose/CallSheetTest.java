@@ -3,12 +3,15 @@ package yett.command.diagnose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Tending;
+import yett.record.CaseRecord;
 import yett.record.DispatchPage;
+import yett.testing.Shipped;
 
 /** What the sheet and the screens say of a call whose danger, urgency or ending is not plain. */
 class CallSheetTest extends CallersCase {
@@ -99,7 +102,7 @@ class CallSheetTest extends CallersCase {
   @Test
   void dangers_that_nobody_could_tell_are_counted_as_on_the_list() {
     typed.type("it is dead", "unknown all");
-    assertThat(typed.screen()).contains("12 kinds of danger not ruled out");
+    assertThat(typed.screen()).contains("13 kinds of danger not ruled out");
   }
 
   @Test
@@ -180,5 +183,43 @@ class CallSheetTest extends CallersCase {
         "close");
     assertThat(typed.screen().substring(typed.screen().lastIndexOf("Read out:")))
         .doesNotContain("switch goes off again", "goes off again");
+  }
+
+  /** The caller hears everything once; the screen at the end says that it holds. */
+  @Test
+  void what_was_read_out_in_an_emergency_is_not_printed_again() {
+    typed.type("the gate leans over", "2", "done");
+    assertThat(typed.screen())
+        .contains("What you read out holds until somebody comes")
+        .doesNotContain("Read out what they have not heard yet");
+    String now = typed.screen().substring(typed.screen().indexOf("Read out, in this order"));
+    sheet().untilThen().forEach(line -> assertThat(now.split(Pattern.quote(line), -1)).hasSize(2));
+  }
+
+  /** Another sitting, another hour: then it is read out again, whole. */
+  @Test
+  void at_another_sitting_it_is_read_out_again() {
+    typed.type("the gate leans over", "2", "done");
+    String before = typed.screen();
+    typed.type("");
+    assertThat(typed.screen().substring(before.length()))
+        .contains("Read out. This holds until somebody comes:")
+        .contains(sheet().untilThen().get(0));
+  }
+
+  /** The record says the same, with the same figure. */
+  @Test
+  void what_was_put_right_on_the_telephone_stands_on_sheet_and_record_alike() {
+    typed.begin("it is dead", "0", "", "1", "0", "0");
+    record(
+        new Event.Answered("breaker-position", new Answer.Chosen("tripped")),
+        new Event.Repaired("switch-on-once", true));
+    String cause = sheet().putRight().get(0).name();
+    String line = page().lines().filter(l -> l.contains(cause)).findFirst().orElseThrow().strip();
+    assertThat(line).endsWith(", put right");
+    try (OpenCase open = typed.open()) {
+      String record = new CaseRecord(Shipped.BASE).markdown(open.moment(), "1", "Fish dock");
+      assertThat(record).contains(line);
+    }
   }
 }

@@ -136,7 +136,7 @@ class DeskDangersTest extends CallersCase {
   /** The caller was just told to leave the switch off, and is not led to it after all. */
   @Test
   void a_switch_that_went_off_again_is_not_put_on_either() {
-    asked("its dead again, the switch has gone down again", "", "", "d", "d", "d", "d", "d", "d");
+    asked("its dead again, the switch has gone down again", "1", "", "d", "d", "d", "d", "d", "d");
     assertThat(typed.screen())
         .contains("Leave the gate's switch off")
         .doesNotContain("Switch the gate on again");
@@ -154,7 +154,7 @@ class DeskDangersTest extends CallersCase {
 
   @Test
   void what_went_off_before_is_not_switched_on() {
-    asked("tell the breaker is off", "", "", "", "it went off last week too");
+    asked("tell the breaker is off", "yes", "", "", "it went off last week too");
     assertThat(typed.screen())
         .contains("You switch it on once only: if it goes off again", "Then leave it off.")
         .doesNotContain("That may mean danger");
@@ -174,10 +174,35 @@ class DeskDangersTest extends CallersCase {
       })
   void who_forces_the_gate_is_told_not_to_and_the_dangers_come_again(String line) {
     asked(line);
-    assertThat(typed.screen()).contains("Read out: Do not push, pull, lift or climb the gate");
+    assertThat(typed.screen()).contains("Do not push, pull, lift or climb the gate");
     assertThat(moment().step()).isInstanceOf(Step.AskDangers.class);
     assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
     assertThat(page()).contains(Event.Noted.FORCED + line);
+  }
+
+  /** Said first, before anything else is asked, and the question stands. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"im holding it so it doesnt shut", "my husband is holding the gate open for me"})
+  void who_holds_the_gate_is_told_to_let_go(String line) {
+    asked(line, "0", "0");
+    String answer = typed.screen().substring(typed.screen().indexOf("Question 1"));
+    assertThat(answer).contains("Read out: Let go of the gate now and step clear");
+    assertThat(page()).contains(Event.Noted.HELD + line);
+  }
+
+  @Test
+  void who_forces_it_is_told_to_let_go_before_all_else() {
+    asked("hes pushing it along by hand");
+    assertThat(typed.screen())
+        .contains("Read out: Let go of the gate now and step clear of it. Do not push");
+  }
+
+  @Test
+  void before_the_gate_is_moved_nobody_holds_it() {
+    assertThat(RetestList.TO_TRY).startsWith("See that nobody holds the gate");
+    assertThat(RetestList.SEEN_OR_TRIED).contains("nobody holds it or leans on it");
+    assertThat(Shipped.BASE.telephone().cautions().get("leaf-crushes")).contains("Let go of it");
   }
 
   @Test

@@ -10,8 +10,8 @@ class LongPromptTest {
 
   @Test
   void what_asks_stays_in_the_line_of_what_is_typed() {
-    LongPrompt prompt = LongPrompt.of(FOUND + "Right? Enter for yes, or no", 66);
-    assertThat(prompt.asked()).isEqualTo("Right? Enter for yes, or no");
+    LongPrompt prompt = LongPrompt.of(FOUND + "Right? yes, or Enter for no", 66);
+    assertThat(prompt.asked()).isEqualTo("Right? yes, or Enter for no");
     assertThat(prompt.said()).isEqualTo(FOUND.strip());
   }
 

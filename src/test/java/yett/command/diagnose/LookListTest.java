@@ -339,7 +339,7 @@ class LookListTest {
   /** "Nothing is lit" shares no word with what was typed. */
   @Test
   void words_about_a_look_are_understood_by_their_meaning() {
-    round(List.of("display-lit"), "1 the screen is quite black", "", "yes", "yes");
+    round(List.of("display-lit"), "1 the screen is quite black", "yes", "yes", "yes");
 
     assertThat(answers()).isEqualTo(Map.of("display-lit", new Answer.Chosen("dark")));
   }

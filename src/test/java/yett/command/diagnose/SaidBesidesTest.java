@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.knowledge.Role;
@@ -33,10 +35,12 @@ class SaidBesidesTest {
     }
   }
 
-  @Test
-  void none_of_it_counts_that_is_not_confirmed() {
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "none", ""})
+  void none_of_it_counts_that_is_not_confirmed(String none) {
     try (TypedCase call = new TypedCase(folder, Shipped.QUICK, Role.CALLER)) {
-      call.type("the gate is dead, a switch in the fuse box has fallen down", "0", "Ina", "1", "0");
+      call.type(
+          "the gate is dead, a switch in the fuse box has fallen down", "0", "Ina", "1", none);
 
       assertThat(call.screen()).contains(TOO, "How urgent is it?");
       assertThat(call.stored())

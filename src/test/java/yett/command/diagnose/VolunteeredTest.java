@@ -69,7 +69,7 @@ class VolunteeredTest {
     String say = "tell released leaf rolls away by itself";
     assertThat(Shipped.BASE.stops().get("moves-uncommanded").now(Role.TECHNICIAN))
         .anyMatch(line -> line.contains(say));
-    told("it moves on its own", "yes", "done", say, "", "yes");
+    told("it moves on its own", "yes", "done", say, "yes", "yes");
     assertThat(typed.stored()).contains(chosen("released-leaf-rolls", "rolls"));
   }
 
@@ -97,7 +97,7 @@ class VolunteeredTest {
 
   @Test
   void words_of_a_report_are_kept_though_they_mean_one_complaint() {
-    sit(Role.TECHNICIAN, "0", "", "in the rain it won't close", "", "", "0");
+    sit(Role.TECHNICIAN, "0", "", "in the rain it won't close", "yes", "", "0");
     assertThat(moment().state().told().complaints().orElseThrow()).containsExactly("stays-open");
     assertThat(typed.stored()).contains(new Event.Noted("in the rain it won't close"));
   }
@@ -123,7 +123,7 @@ class VolunteeredTest {
   @ParameterizedTest
   @ValueSource(strings = {"its missing", "it's missing", "it\u2019s missing", "it is missing"})
   void what_is_said_of_it_at_a_check_is_said_of_what_is_asked_for(String line) {
-    told("ask marker-look", "", "", "done", line, "", "save");
+    told("ask marker-look", "", "", "done", line, "yes", "save");
     assertThat(typed.stored()).contains(chosen("marker-look", "gone"));
   }
 
@@ -176,13 +176,13 @@ class VolunteeredTest {
 
   @Test
   void a_complaint_told_joins_the_others() {
-    told("tell runs slower than before", "");
+    told("tell runs slower than before", "yes");
     assertThat(typed.stored()).contains(new Event.Complained(List.of("runs-then-stops", "slow")));
   }
 
   @Test
   void a_complaint_told_before_they_are_asked_for_is_followed_by_the_others() {
-    sit(Role.TECHNICIAN, "0", "tell runs slower than before", "", "4", "", "0");
+    sit(Role.TECHNICIAN, "0", "tell runs slower than before", "yes", "4", "", "0");
     assertThat(typed.stored()).contains(new Event.Complained(List.of("slow", "closes-partway")));
   }
 
@@ -276,8 +276,23 @@ class VolunteeredTest {
   @ValueSource(strings = {"unknown", "back", "wrong", "no"})
   void what_is_not_right_is_not_taken(String words) {
     told("tell scrapes", words, "save");
-    assertThat(typed.screen()).contains("Right?").doesNotContain("Press Enter if it is right");
+    assertThat(typed.screen()).contains("Right?").doesNotContain("Type yes if it is right");
     assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+  }
+
+  /** However clear it is: at every read-back Enter alone means the same. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"runs slower than before", "it runs slower than before and the chain slaps"})
+  void enter_alone_takes_nothing_of_what_was_understood(String words) {
+    told("tell " + words, "", "save");
+    assertThat(typed.screen()).contains("Enter for no").doesNotContain("Enter for yes");
+    assertThat(typed.stored()).noneMatch(this::takesUpSomething);
+  }
+
+  private boolean takesUpSomething(Event event) {
+    return event instanceof Event.Complained c && c.complaints().contains("slow")
+        || event instanceof Event.Answered a && a.check().startsWith("chain");
   }
 
   /** Two bare numbers compare something; neither is the reading of some check. */
@@ -329,7 +344,7 @@ class VolunteeredTest {
 
   @Test
   void what_this_person_may_not_measure_does_not_count() {
-    told("tell mains voltage at the terminals 231 V", "");
+    told("tell mains voltage at the terminals 231 V", "yes");
     assertThat(typed.screen())
         .contains("That does not count: it is reserved for better qualified people");
     assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
