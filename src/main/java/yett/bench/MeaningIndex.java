@@ -76,6 +76,9 @@ public final class MeaningIndex {
 
   /** Causes so near to a new one's name that they may be the same, a line each. */
   static List<String> near(String name, RuleBase base) {
+    if (base.causes().isEmpty()) {
+      return List.of(); // nothing to hear the words by
+    }
     MeaningIndex causes = new MeaningIndex(List.copyOf(base.causes().values()), base);
     return causes.phrases.hear(name, 3).stream()
         .map(Phrases.Heard::id)
