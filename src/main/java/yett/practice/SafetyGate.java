@@ -124,9 +124,23 @@ final class SafetyGate {
     return check != null && check.kind() == Check.Kind.PROOF;
   }
 
-  /** Refuses to leave while set-ups are still in force. */
+  /** Refuses to give the gate back while set-ups are still in force. */
   Optional<Refusal> leftBehind(CaseState state) {
-    List<SetUp> inForce = state.work().setUps().stream().map(base.setUps()::get).toList();
+    return leftBehind(state, s -> true);
+  }
+
+  /**
+   * Refuses to hand over a gate that runs or stands open. One that is locked off stays so: nobody
+   * gives the power back to a gate that is not repaired.
+   */
+  Optional<Refusal> leftOpen(CaseState state) {
+    Set<String> safe = Set.copyOf(base.withOuter(List.of(SetUp.OUT_OF_USE)));
+    return leftBehind(state, s -> !safe.contains(s));
+  }
+
+  private Optional<Refusal> leftBehind(CaseState state, Predicate<String> which) {
+    List<SetUp> inForce =
+        state.work().setUps().stream().filter(which).map(base.setUps()::get).toList();
     return inForce.isEmpty()
         ? Optional.empty()
         : Optional.of(

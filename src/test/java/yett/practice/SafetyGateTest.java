@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import yett.interview.Ending;
 import yett.interview.Expertise;
 import yett.knowledge.RuleBase;
 import yett.replay.CaseFile;
@@ -47,6 +48,28 @@ class SafetyGateTest {
       assertThat(refusal.cautions()).isNotEmpty();
       assertThat(bench.slips()).hasSize(1);
       assertThat(bench.refused(BASE.setUps().get("locked-off"))).isEmpty();
+    }
+  }
+
+  @Test
+  void a_gate_that_is_not_repaired_is_handed_over_locked_off_but_not_released() {
+    try (Workbench bench =
+        bench(
+            """
+            case: tank-farm-heavy-leaf
+            person: technician
+            complaints: [scrapes]
+            truth: [wheel-worn]
+            """)) {
+      bench.lookForDangers();
+      bench.enter(BASE.setUps().get("locked-off"));
+      bench.enter(BASE.setUps().get("leaf-released"));
+      assertThat(bench.handOverRefused().orElseThrow().leave())
+          .containsExactly(BASE.setUps().get("leaf-released"));
+      bench.leave(BASE.setUps().get("leaf-released"));
+      assertThat(bench.handOverRefused()).isEmpty();
+      bench.close(Ending.HANDED_OVER);
+      assertThat(bench.moment().state().work().setUps()).contains("locked-off");
     }
   }
 
