@@ -41,6 +41,15 @@ class MeaningIndexTest {
   }
 
   @Test
+  void a_new_repair_that_is_there_already_is_told() {
+    assertThat(MeaningIndex.like("Wake and charge the lithium pack", Shipped.BASE))
+        .contains(
+            "Close to charge-lithium-pack (Charge the lithium pack). If it is that, name its id"
+                + " instead.");
+    assertThat(MeaningIndex.like("Paint the fence green", Shipped.BASE)).isEmpty();
+  }
+
+  @Test
   void where_there_is_no_cause_yet_none_is_close() {
     assertThat(
             MeaningIndex.near("Holding brake slips", new Checker().check(new TreeMap<>()).base()))

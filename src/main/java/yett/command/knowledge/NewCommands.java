@@ -69,6 +69,9 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
       return;
     }
     Draft draft = new Draft(folder, words.get(0));
+    if (words.get(0).equals("cause")) {
+      console.say("Evidence is in dB: +10 dB is ten times as likely, -10 dB a tenth.");
+    }
     NewCardForm form = new NewCardForm(console, card, draft, given);
     Optional<Map<String, String>> answers = form.fill();
     while (answers.isPresent() && !sound(bench, card.files(answers.get()))) {
