@@ -22,6 +22,7 @@ import yett.knowledge.SetUp;
 import yett.knowledge.SiteCard;
 import yett.plan.Planner;
 import yett.rules.Conclusion;
+import yett.rules.Reason;
 import yett.wording.WhoMay;
 import yett.wording.Wording;
 
@@ -32,6 +33,10 @@ import yett.wording.Wording;
 final class SafetyGate {
   /** How many of the open proofs a refusal names. */
   private static final int SAID = 3;
+
+  /** Sources that tell a trainee nothing. */
+  private static final Set<String> JUDGED =
+      Set.of("considered judgement", "common practice", "from memory");
 
   private final RuleBase base;
   private final Planner planner;
@@ -199,7 +204,12 @@ final class SafetyGate {
     return moment.judgement().unavailabilities().stream()
         .filter(u -> u.card().equals(card))
         .findFirst()
-        .map(u -> u.reason().words());
+        .map(u -> words(u.reason()));
+  }
+
+  /** The reason, with its source if that is one to look up. */
+  private static String words(Reason reason) {
+    return JUDGED.contains(reason.source()) ? reason.because() : reason.words();
   }
 
   /**

@@ -440,6 +440,8 @@ class NewFilesTest {
             LEAD_LOOSE,
             "repair",
             "replace-charger",
+            "story",
+            "The lamp came and went.",
             "odd-sign",
             "lamp-seen lit",
             "not-it",
@@ -448,6 +450,7 @@ class NewFilesTest {
             "battery-rest-voltage flat; lamp-seen lit");
     SortedMap<String, String> files = card.files(answers(card, given));
     assertThat(bench.problems(files)).isEmpty();
+    assertThat(files.get("battery/charger-lead-loose.case.yaml")).containsOnlyOnce("story: ");
     assertThat(files.get("battery/charger-lead-loose.case.yaml"))
         .contains(
             """
