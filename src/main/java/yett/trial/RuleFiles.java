@@ -7,8 +7,8 @@ import yett.knowledge.AddOn;
 import yett.knowledge.RuleBase;
 
 /**
- * Files of rules and tables by a name that is the same in two copies of an add-on: its id stands
- * for the folder that it lies in.
+ * Names of files that are the same in two copies of an add-on: its id stands for the folder that it
+ * lies in.
  */
 final class RuleFiles {
   private RuleFiles() {}
@@ -27,7 +27,7 @@ final class RuleFiles {
     return named;
   }
 
-  private static String name(RuleBase base, String path) {
+  static String name(RuleBase base, String path) {
     return base.addOns().stream()
         .filter(a -> path.startsWith(a.folder()))
         .findFirst()

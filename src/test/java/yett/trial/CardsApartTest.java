@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +41,23 @@ class CardsApartTest {
     assertThat(changed.added()).isEmpty();
     assertThat(changed.gone()).isEmpty();
     assertThat(changed.altered()).isEmpty();
+  }
+
+  @Test
+  void a_case_of_the_add_on_is_the_same_case_in_both_copies() throws IOException {
+    String text = "case: dry\nperson: technician\ntruth: [chain-slack]\n";
+    List<String> files = new ArrayList<>();
+    for (String folder : List.of("quay-1.0", "quay")) {
+      RuleBase base = copy(folder, "", "");
+      Files.writeString(parent.resolve(folder).resolve("dry.case.yaml"), text);
+      KnowledgeSource source =
+          KnowledgeSource.layered(
+              KnowledgeSource.folder(Path.of("knowledge")), List.of(parent.resolve(folder)));
+      CasesBeside beside = CasesBeside.of(source.files(), base, "quay/");
+      assertThat(beside.problems()).isEmpty();
+      beside.byAddOn(base).cases().forEach(c -> files.add(c.file()));
+    }
+    assertThat(files).containsExactly("quay/dry.case.yaml", "quay/dry.case.yaml");
   }
 
   @Test
