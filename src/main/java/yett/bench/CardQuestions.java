@@ -131,7 +131,11 @@ final class CardQuestions {
    */
   Question repair(String key, String ask) {
     List<Candidate> repairs = vocabulary.repairs();
-    return Question.of(key, ask, answer -> badRepair(answer, Lists.ids(repairs))).naming(repairs);
+    return Question.of(key, ask, answer -> badRepair(answer, Lists.ids(repairs)))
+        .naming(repairs)
+        .telling(
+            answer ->
+                knownRepair(answer).isPresent() ? List.of() : MeaningIndex.like(answer, base));
   }
 
   private Optional<String> badRepair(String answer, List<String> repairs) {
@@ -232,9 +236,14 @@ final class CardQuestions {
       } catch (NumberFormatException e) {
         // Reported below.
       }
+      String range = "rite a number from " + figure(least) + " to " + figure(most) + ".";
       return Optional.of(
-          "\"" + answer + "\" cannot be used: write a number from " + least + " to " + most + ".");
+          answer.isBlank() ? "W" + range : "\"" + answer + "\" cannot be used: w" + range);
     };
+  }
+
+  private static String figure(double number) {
+    return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
   }
 
   static Question source() {

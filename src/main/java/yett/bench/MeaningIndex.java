@@ -46,6 +46,11 @@ public final class MeaningIndex {
     phrases = new Phrases(ways, base.telephone().spoken().synonyms());
   }
 
+  private MeaningIndex(RuleBase base, List<Repair> repairs) {
+    repairs.forEach(this::add);
+    phrases = new Phrases(ways, base.telephone().spoken().synonyms());
+  }
+
   private void add(Check check) {
     add(check.id(), check.ask(), check.lay());
     check.outcomes().forEach(o -> add(check.id(), o.text()));
@@ -74,8 +79,30 @@ public final class MeaningIndex {
         .toList();
   }
 
+  /** Repairs so near to a new one's name that they may be the same, a line each. */
+  static List<String> like(String name, RuleBase base) {
+    if (base.repairs().isEmpty()) {
+      return List.of();
+    }
+    MeaningIndex repairs = new MeaningIndex(base, List.copyOf(base.repairs().values()));
+    return repairs.phrases.hear(name, 3).stream()
+        .map(Phrases.Heard::id)
+        .filter(id -> repairs.phrases.covers(name, id) >= CLOSE)
+        .map(
+            id ->
+                "Close to "
+                    + id
+                    + " ("
+                    + base.repairs().get(id).name()
+                    + "). If it is that, name its id instead.")
+        .toList();
+  }
+
   /** Causes so near to a new one's name that they may be the same, a line each. */
   static List<String> near(String name, RuleBase base) {
+    if (base.causes().isEmpty()) {
+      return List.of(); // nothing to hear the words by
+    }
     MeaningIndex causes = new MeaningIndex(List.copyOf(base.causes().values()), base);
     return causes.phrases.hear(name, 3).stream()
         .map(Phrases.Heard::id)

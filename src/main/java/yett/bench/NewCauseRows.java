@@ -74,7 +74,9 @@ final class NewCauseRows {
       companions
           .get(rows.size())
           .effect()
-          .map(e -> "It mostly comes of " + e.id() + " (" + e.name() + "), which you did not name.")
+          .map(
+              e ->
+                  "It mostly comes from " + e.id() + " (" + e.name() + "), which you did not name.")
           .ifPresent(lines::add);
       rows.add(row.after(lines));
     }
@@ -89,7 +91,7 @@ final class NewCauseRows {
     return Question.of(
             check.id(),
             "And with the new cause? OUTCOME often, OUTCOME sometimes, as you met it (? lists them);"
-                + " nothing if as "
+                + " empty: as "
                 + unsaid(check),
             answer -> RowAnswer.complaint(answer, Lists.ids(outcomes)))
         .naming(Vocabulary.both(outcomes, Vocabulary.chances()))

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import yett.knowledge.BandText;
 import yett.knowledge.Instruments;
 import yett.knowledge.RuleBase;
 import yett.quantity.Quantity;
@@ -48,7 +49,7 @@ final class NewCheck implements NewCard {
                     + "usual: below 6 s; long: above 6 s"
                 : "Answers, from what a sound gate shows to the most telling, such as: "
                     + "sound: no crack to be seen; cracked: a crack or a bent bracket",
-            NewCheck::badOutcomes));
+            text -> badOutcomes(text).or(() -> badBands(text, answers))));
     questions.add(asked.causes("causes", "Which causes does it tell? Ids, with commas"));
     for (String cause : Lists.ids(answers.getOrDefault("causes", ""))) {
       questions.add(row(cause, "What does it show with " + cause, outcomes(answers)));
@@ -143,6 +144,20 @@ final class NewCheck implements NewCard {
     return ids.stream().distinct().count() < ids.size()
         ? Optional.of("Two answers have the same id.")
         : Optional.empty();
+  }
+
+  /** What is wrong with the bands of a measured check, before anything is asked that needs them. */
+  private static Optional<String> badBands(String text, Map<String, String> answers) {
+    String measures = answers.getOrDefault("measures", "");
+    if (measures.isBlank()) {
+      return Optional.empty();
+    }
+    String[] words = measures.split("\\s+");
+    Quantity quantity = Quantity.named(words[0]);
+    return BandText.complaint(
+        quantity,
+        quantity == Quantity.COUNT ? quantity.canonical() : Unit.parse(words[1]),
+        outcomeParts(text).stream().map(p -> p[1]).toList());
   }
 
   private static String asking(String question) {

@@ -8,6 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import yett.knowledge.RuleBase;
+import yett.wording.Wording;
 
 /** Asks for a new repair for existing causes. */
 final class NewRepair implements NewCard {
@@ -45,7 +46,8 @@ final class NewRepair implements NewCard {
   static List<Question> work(CardQuestions asked, String prefix) {
     return Stream.of(
             Question.of("minutes", "How many minutes does it take", CardQuestions.number(0, 1440)),
-            Question.words("steps", "Its steps, in order, divided by semicolons"),
+            Question.words("steps", "Its steps, in order, divided by semicolons")
+                .telling(NewRepair::only),
             asked.needs(),
             CardQuestions.who(),
             asked.hazards(),
@@ -53,6 +55,17 @@ final class NewRepair implements NewCard {
             proofs(asked))
         .map(q -> q.called(prefix + q.key()))
         .toList();
+  }
+
+  /** What to say of a single step: whoever types one step a line has typed the first only. */
+  private static List<String> only(String steps) {
+    return Lists.parts(steps, ";").size() > 1
+        ? List.of()
+        : List.of("This is one step. More go on the same line, divided by semicolons.");
+  }
+
+  private static String sentence(String step) {
+    return Wording.capital(step) + (step.matches("(?s).*[.!?:]") ? "" : ".");
   }
 
   /**
@@ -100,7 +113,11 @@ final class NewRepair implements NewCard {
                 parts.add(cause + ": " + (removes.contains(" ") ? word : "nearly always")));
     text.line("repair", id)
         .words("name", name)
-        .lines("steps", Lists.parts(answers.get(prefix + "steps"), ";"))
+        .lines(
+            "steps",
+            Lists.parts(answers.get(prefix + "steps"), ";").stream()
+                .map(NewRepair::sentence)
+                .toList())
         .line("removes", "{" + String.join(", ", parts) + "}")
         .line("minutes", answers.get(prefix + "minutes"))
         .ids("needs", Lists.ids(answers.get(prefix + "needs")))

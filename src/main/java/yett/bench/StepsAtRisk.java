@@ -22,6 +22,8 @@ import yett.knowledge.SpokenWork;
 final class StepsAtRisk {
   private static final Set<String> ELECTRIC = Set.of("mains", "live-mains", "battery");
   private static final Set<String> MOVING = Set.of("moving-leaf");
+  private static final Set<String> RAISED = Set.of("raised-leaf");
+  private static final Set<String> BATTERY = Set.of("battery");
   private static final Set<String> DRAWN_IN = Set.of("pinch-point");
 
   private final RuleBase base;
@@ -93,6 +95,9 @@ final class StepsAtRisk {
       case CHAIN_AND_SPROCKET ->
           missing(repair, needs(repair, still), "set-up in which nothing turns", DRAWN_IN);
       case TERMINALS -> missing(repair, needs(repair, open), "set-up for it", anyIf(isDead));
+      case RAISED_LEAF ->
+          missing(repair, needs(repair, still), "set-up in which nothing turns", RAISED);
+      case BATTERY -> missing(repair, true, "", BATTERY);
     };
   }
 

@@ -3,14 +3,23 @@ package yett.knowledge;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.knowledge.Band.Limit;
+import yett.quantity.Quantity;
+import yett.quantity.ReadingException;
+import yett.quantity.Unit;
 
 /**
  * Parses the words that define a band: {@code below 24 V}, {@code within expectation} and so on.
  */
-final class BandText {
+public final class BandText {
+  static final String DO_NOT_MEET = "the bands leave a gap or overlap";
+
+  static final String MEET =
+      "Each limit should end one band and begin another; one band is open below, one above.";
+
   private static final Pattern RELATIVE =
       Pattern.compile("(?:([0-9]*\\.?[0-9]+)\\s*x\\s*)?(low|high)");
 
@@ -56,6 +65,29 @@ final class BandText {
       return new Band.Expected(factor, relative.group(2).equals("high"));
     }
     return new Band.Fixed(measures.parse(words));
+  }
+
+  /** What is wrong with the bands of a card that measures this; empty if nothing is. */
+  public static Optional<String> complaint(Quantity quantity, Unit unit, List<String> bands) {
+    Measures measures =
+        new Measures(
+            quantity, unit, "", "eye", 0, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    try {
+      List<Check.Outcome> outcomes =
+          bands.stream()
+              .map(band -> new Check.Outcome(band, band, Optional.of(parse(band, measures))))
+              .toList();
+      return coverAll(outcomes)
+          ? Optional.empty()
+          : Optional.of(
+              Character.toUpperCase(DO_NOT_MEET.charAt(0))
+                  + DO_NOT_MEET.substring(1)
+                  + ". "
+                  + MEET);
+    } catch (IllegalArgumentException | ReadingException e) {
+      String wrong = e.getMessage();
+      return Optional.of(Character.toUpperCase(wrong.charAt(0)) + wrong.substring(1) + ".");
+    }
   }
 
   /** Whether every reading falls in exactly one band. */

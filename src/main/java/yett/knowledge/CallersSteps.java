@@ -33,7 +33,12 @@ final class CallersSteps {
   }
 
   private static Stream<String> wrong(String step) {
-    return Stream.of(SpokenWork.OPEN_OPERATOR, SpokenWork.CHAIN_AND_SPROCKET, SpokenWork.TERMINALS)
+    return Stream.of(
+            SpokenWork.OPEN_OPERATOR,
+            SpokenWork.CHAIN_AND_SPROCKET,
+            SpokenWork.TERMINALS,
+            SpokenWork.RAISED_LEAF,
+            SpokenWork.BATTERY)
         .map(work -> work.in(step).map(said -> work.words() + ": \"" + said + "\""))
         .flatMap(Optional::stream);
   }

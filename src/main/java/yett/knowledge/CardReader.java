@@ -606,11 +606,7 @@ record CardReader(Fields fields, String id) {
           "a measured check needs at least two bands",
           "Name them from ordinary to telling.");
     } else if (!BandText.coverAll(outcomes)) {
-      fields.problem(
-          "bands",
-          "bands-do-not-meet",
-          "the bands leave a gap or overlap",
-          "Each limit should end one band and begin another; one band is open below, one above.");
+      fields.problem("bands", "bands-do-not-meet", BandText.DO_NOT_MEET, BandText.MEET);
     }
     return List.copyOf(outcomes);
   }

@@ -81,7 +81,10 @@ final class CrossCheck {
                 0,
                 0,
                 "the cause \"" + special + "\" is missing",
-                "Every rule base has it, so that the tool can say that it does not know."));
+                "Every rule base has it, so that the tool can say that it does not know. A folder"
+                    + " of cards on top of the program's begins with a file "
+                    + AddOn.FILE
+                    + "."));
       }
     }
   }

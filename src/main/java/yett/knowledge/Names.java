@@ -31,7 +31,12 @@ public final class Names {
     return text.length() <= LONGEST_ID && ID.matcher(text).matches();
   }
 
-  private record Known(String name, int distance) {}
+  private record Known(String name, int distance) {
+    /** Whether these words are a part of the name, between hyphens. */
+    boolean hasPart(String words) {
+      return !words.isEmpty() && ("-" + name + "-").contains("-" + words + "-");
+    }
+  }
 
   /** The known name nearest to the written one, if one is near enough. */
   public static Optional<String> nearest(String written, Collection<String> known) {
@@ -64,7 +69,14 @@ public final class Names {
       return "There are " + known.size() + " to choose from.";
     }
     return known.size() > LONG
-        ? maybe + "Nearest of " + known.size() + ": " + names(sorted.stream().limit(FEW))
+        ? maybe
+            + "Nearest of "
+            + known.size()
+            + ": "
+            + names(
+                sorted.stream()
+                    .sorted(Comparator.comparing(k -> !k.hasPart(written))) // stable
+                    .limit(FEW))
         : maybe + "Known: " + names(sorted.stream().sorted(Comparator.comparing(Known::name)));
   }
 

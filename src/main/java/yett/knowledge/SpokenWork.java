@@ -29,7 +29,16 @@ public enum SpokenWork {
       "chain, sprocket or rollers",
       "(chain|sprockets?|idlers?|pinion|gear ?wheels?|(?<!guide )rollers?(?! stand))\\b"),
   /** Hands are at conductors. */
-  TERMINALS("terminals or bare conductors", "(terminals?|lugs?|conductors?|fuses?|bare wires?)\\b");
+  TERMINALS("terminals or bare conductors", "(terminals?|lugs?|conductors?|fuses?|bare wires?)\\b"),
+  /** The leaf is on a jack, or is without something that carries it. */
+  RAISED_LEAF(
+      "a raised leaf",
+      "jack(s|ed|ing)?\\b(?! socket)|(lift|raise|hoist) (up )?the (leaf|gate)\\b|(take|lift) (the |a )?(wheel|roller|carriage)s? out\\b"),
+  /** A battery is moved, or a lead is taken off it. */
+  BATTERY(
+      "handling a battery",
+      "(charge|refit|swap|renew|replace|lift|disconnect|reconnect|unplug) (it|the|a|each|both)"
+          + " (lithium )?(batter(y|ies)|packs?|blocks?)\\b|minus lead\\b");
 
   /** What comes later in a sentence is done after the repair, in another state of the work. */
   private static final Pattern LATER =

@@ -23,7 +23,7 @@ record BestStep(
 
   static final String HAND_OVER = "hand-over";
   private static final String DANGERS = "dangers";
-  private static final String FINISH = "finish";
+  static final String FINISH = "finish";
 
   /** Converts the steps that a trainee can choose. */
   private static final SomeSteps<BestStep> OF =

@@ -22,6 +22,7 @@ import yett.knowledge.SetUp;
 import yett.knowledge.SiteCard;
 import yett.plan.Planner;
 import yett.rules.Conclusion;
+import yett.rules.Reason;
 import yett.wording.WhoMay;
 import yett.wording.Wording;
 
@@ -32,6 +33,10 @@ import yett.wording.Wording;
 final class SafetyGate {
   /** How many of the open proofs a refusal names. */
   private static final int SAID = 3;
+
+  /** Sources that tell a trainee nothing. */
+  private static final Set<String> JUDGED =
+      Set.of("considered judgement", "common practice", "from memory");
 
   private final RuleBase base;
   private final Planner planner;
@@ -124,9 +129,23 @@ final class SafetyGate {
     return check != null && check.kind() == Check.Kind.PROOF;
   }
 
-  /** Refuses to leave while set-ups are still in force. */
+  /** Refuses to give the gate back while set-ups are still in force. */
   Optional<Refusal> leftBehind(CaseState state) {
-    List<SetUp> inForce = state.work().setUps().stream().map(base.setUps()::get).toList();
+    return leftBehind(state, s -> true);
+  }
+
+  /**
+   * Refuses to hand over a gate that runs or stands open. One that is locked off stays so: nobody
+   * gives the power back to a gate that is not repaired.
+   */
+  Optional<Refusal> leftOpen(CaseState state) {
+    Set<String> safe = Set.copyOf(base.withOuter(List.of(SetUp.OUT_OF_USE)));
+    return leftBehind(state, s -> !safe.contains(s));
+  }
+
+  private Optional<Refusal> leftBehind(CaseState state, Predicate<String> which) {
+    List<SetUp> inForce =
+        state.work().setUps().stream().filter(which).map(base.setUps()::get).toList();
     return inForce.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -185,7 +204,12 @@ final class SafetyGate {
     return moment.judgement().unavailabilities().stream()
         .filter(u -> u.card().equals(card))
         .findFirst()
-        .map(u -> u.reason().words());
+        .map(u -> words(u.reason()));
+  }
+
+  /** The reason, with its source if that is one to look up. */
+  private static String words(Reason reason) {
+    return JUDGED.contains(reason.source()) ? reason.because() : reason.words();
   }
 
   /**

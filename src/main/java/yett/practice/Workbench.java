@@ -170,7 +170,7 @@ public final class Workbench implements AutoCloseable {
   }
 
   public Optional<Refusal> handOverRefused() {
-    return safety.leftBehind(moment.state());
+    return safety.leftOpen(moment.state());
   }
 
   private Optional<Refusal> counted(String what, Optional<Refusal> refusal) {
@@ -296,6 +296,12 @@ public final class Workbench implements AutoCloseable {
   private Optional<Refusal> unready(String card) {
     if (card.equals(BestStep.RETEST)) {
       return safety.tryOut(moment);
+    }
+    if (card.equals(BestStep.FINISH)) {
+      return safety.leftBehind(moment.state());
+    }
+    if (card.equals(BestStep.HAND_OVER)) {
+      return safety.leftOpen(moment.state());
     }
     return base.checks().containsKey(card)
         ? safety.check(moment, base.checks().get(card))

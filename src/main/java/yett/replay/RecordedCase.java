@@ -79,6 +79,30 @@ public record RecordedCase(
   }
 
   /** The same gate with other answers. */
+  /** The same case under another name of its file. */
+  public RecordedCase inFile(String other) {
+    return new RecordedCase(
+        other,
+        name,
+        story,
+        person,
+        site,
+        complaints,
+        history,
+        answers,
+        othersUsual,
+        retests,
+        truth,
+        roots,
+        repairs,
+        expect,
+        stop,
+        misleads,
+        keptAside,
+        blind,
+        call);
+  }
+
   RecordedCase withAnswers(Map<String, RepeatedAnswer<Answer>> others) {
     return with(site, others);
   }

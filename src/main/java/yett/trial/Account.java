@@ -127,6 +127,17 @@ record Account(
     return Stream.concat(Stream.of(Weighed.outset(inView, moment)), answers).toList();
   }
 
+  /** The name with what came of the case: a stop, or else the first cause. */
+  @JsonIgnore
+  String withResult() {
+    String first =
+        ranking.entrySet().stream()
+            .findFirst()
+            .map(r -> r.getKey() + " " + Math.round(r.getValue() * 100) + " %")
+            .orElse("no cause");
+    return name + " (" + (stops.isEmpty() ? first : "stop " + String.join(", ", stops)) + ")";
+  }
+
   /** Whether the result is right although nothing was looked at for it; that proves little. */
   @JsonIgnore
   boolean rightUnseen() {

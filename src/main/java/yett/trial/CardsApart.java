@@ -21,6 +21,9 @@ final class CardsApart {
               words.addAll(only(kind + " only in the first", ids, later.get(kind)));
               words.addAll(only(kind + " only in the second", later.get(kind), ids));
             });
+    ChangedCards changed = new ChangedCards(before, now);
+    words.addAll(listed("switched off only in the first", changed.switchedOn()));
+    words.addAll(listed("switched off only in the second", changed.switchedOff()));
     return List.copyOf(words);
   }
 
@@ -34,12 +37,16 @@ final class CardsApart {
     kinds.put("site questions", base.siteQuestions().keySet());
     kinds.put("set-ups", base.setUps().keySet());
     kinds.put("stops", base.stops().keySet());
-    kinds.put("rule files", base.rules().keySet());
+    kinds.put("rule files", RuleFiles.rules(base).keySet());
+    kinds.put("tables", RuleFiles.tables(base).keySet());
     return kinds;
   }
 
   private static List<String> only(String what, Set<String> here, Set<String> there) {
-    List<String> ids = here.stream().filter(id -> !there.contains(id)).toList();
+    return listed(what, here.stream().filter(id -> !there.contains(id)).toList());
+  }
+
+  private static List<String> listed(String what, List<String> ids) {
     return ids.isEmpty() ? List.of() : List.of(what + ": " + String.join(", ", ids));
   }
 }

@@ -20,7 +20,8 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List
 
   /**
    * @param files of the rule base, by path
-   * @param only beginning of a path, or of the name of a case; empty for all
+   * @param only beginning of a path, or of the name of a case; empty for all. In an add-on its id
+   *     may stand for its folder
    */
   public static CasesBeside of(SortedMap<String, String> files, RuleBase base, String only) {
     List<RecordedCase> cases = new ArrayList<>();
@@ -29,7 +30,8 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List
     for (Map.Entry<String, String> file : files.entrySet()) {
       if (file.getKey().matches(".*\\.case\\.(yaml|yml|json)")) {
         CaseFile read = CaseFile.read(file.getKey(), file.getValue(), base);
-        boolean part = file.getKey().startsWith(only);
+        boolean part =
+            file.getKey().startsWith(only) || RuleFiles.name(base, file.getKey()).startsWith(only);
         read.cases().stream().filter(c -> part || c.name().startsWith(only)).forEach(cases::add);
         read.off().stream()
             .filter(name -> part || name.startsWith(only))
@@ -40,6 +42,14 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List
       }
     }
     return new CasesBeside(List.copyOf(cases), List.copyOf(problems), List.copyOf(skipped));
+  }
+
+  /** The same cases under names of their files that two copies of an add-on have in common. */
+  public CasesBeside byAddOn(RuleBase base) {
+    return new CasesBeside(
+        cases.stream().map(c -> c.inFile(RuleFiles.name(base, c.file()))).toList(),
+        problems,
+        skipped);
   }
 
   CasesBeside without(Set<Account.Key> some) {

@@ -52,6 +52,12 @@ public final class ChangePage {
     if (!cards.gone().isEmpty()) {
       list("What it takes away", cards.gone(), "");
     }
+    if (!cards.switchedOff().isEmpty()) {
+      list("What it switches off", cards.switchedOff(), "");
+    }
+    if (!cards.switchedOn().isEmpty()) {
+      list("What it no longer switches off", cards.switchedOn(), "");
+    }
     cases("Cases that it breaks", d -> d.turn() == Difference.Turn.WORSE, "None.");
     if (!costs.isEmpty()) {
       page.leaf("h3", "The card behind it").open("ul");

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import yett.knowledge.AddOn;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Effect;
@@ -27,6 +28,26 @@ record ChangedCards(RuleBase before, RuleBase now) {
     return only(before, now);
   }
 
+  /** What add-ons of the later rule base switch off and those of the earlier one do not. */
+  List<String> switchedOff() {
+    return switchedOff(now, before);
+  }
+
+  /** What add-ons of the earlier rule base switched off and those of the later one do not. */
+  List<String> switchedOn() {
+    return switchedOff(before, now);
+  }
+
+  private static List<String> switchedOff(RuleBase here, RuleBase there) {
+    List<String> off = new ArrayList<>(off(here));
+    off.removeAll(off(there));
+    return off;
+  }
+
+  private static List<String> off(RuleBase base) {
+    return base.addOns().stream().map(AddOn::switchesOff).flatMap(List::stream).toList();
+  }
+
   private static List<String> only(RuleBase here, RuleBase there) {
     List<String> words = new ArrayList<>();
     words.addAll(only("cause", here.causes(), there.causes(), Cause::name));
@@ -37,8 +58,8 @@ record ChangedCards(RuleBase before, RuleBase now) {
     words.addAll(only("site question", here.siteQuestions(), there.siteQuestions(), q -> q.name()));
     words.addAll(only("set-up", here.setUps(), there.setUps(), s -> s.name()));
     words.addAll(only("stop", here.stops(), there.stops(), s -> s.name()));
-    words.addAll(only("rules", here.rules(), there.rules(), text -> ""));
-    words.addAll(only("table", here.tables(), there.tables(), text -> ""));
+    words.addAll(only("rules", RuleFiles.rules(here), RuleFiles.rules(there), text -> ""));
+    words.addAll(only("table", RuleFiles.tables(here), RuleFiles.tables(there), text -> ""));
     return words;
   }
 
@@ -56,8 +77,8 @@ record ChangedCards(RuleBase before, RuleBase now) {
     words.addAll(altered("cause", before.causes(), now.causes(), Cause::name));
     words.addAll(altered("repair", before.repairs(), now.repairs(), Repair::name));
     now.checks().values().stream().map(this::altered).flatMap(Optional::stream).forEach(words::add);
-    words.addAll(altered("rules", before.rules(), now.rules(), text -> ""));
-    words.addAll(altered("table", before.tables(), now.tables(), text -> ""));
+    words.addAll(altered("rules", RuleFiles.rules(before), RuleFiles.rules(now), text -> ""));
+    words.addAll(altered("table", RuleFiles.tables(before), RuleFiles.tables(now), text -> ""));
     return words;
   }
 

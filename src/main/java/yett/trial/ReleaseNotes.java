@@ -28,25 +28,27 @@ public final class ReleaseNotes {
 
   private String write(List<String> costs, RuleBase before, RuleBase now) {
     notes.title("What is new in " + name(now));
-    notes.paragraph("Held against " + name(before) + ".");
+    notes.paragraph("Compared with " + name(before) + ".");
     ChangedCards cards = new ChangedCards(before, now);
     section("Added", cards.added());
     section("Changed", cards.altered());
-    section("Taken away", cards.gone());
+    section("Removed", cards.gone());
+    section("Switched off", cards.switchedOff());
+    section("No longer switched off", cards.switchedOn());
     notes.heading("What it does to the cases");
     int looked = comparison.first().cases() + comparison.untouched();
     notes.paragraph(
         String.format(
             Locale.ROOT,
-            "Of %d cases that both can run, %d are right now that were not, %d are not right any"
-                + " more, and %d come out as before in another way.",
+            "Of %d cases that both can run, %d are right now that were not, %d are no longer right,"
+                + " and %d come out as before in another way.",
             looked,
             count(d -> d.turn() == Difference.Turn.BETTER),
             count(d -> d.turn() == Difference.Turn.WORSE),
             count(d -> d.turn() == Difference.Turn.NONE && !d.slight())));
     comparison.sums().forEach(notes::item);
     cases("Right now", d -> d.turn() == Difference.Turn.BETTER);
-    cases("Not right any more", d -> d.turn() == Difference.Turn.WORSE);
+    cases("No longer right", d -> d.turn() == Difference.Turn.WORSE);
     costs.forEach(notes::item);
     if (!comparison.alone().isEmpty()) {
       section("Cases that only one of the two has", comparison.alone());

@@ -22,7 +22,7 @@ import yett.trial.Account.Key;
  * @param changed cases that differ from it, those that went from right to wrong first
  * @param fresh names of cases that it does not know
  * @param gone names of cases that only it knows; empty if only some cases were run
- * @param wrong names of cases whose result is not as their file says
+ * @param wrong cases whose result is not as their file says, each with its name and the result
  * @param unseen names of cases whose result is right although nothing was looked at, or in which a
  *     repair was made before anything was looked at; they prove little about the cards
  * @param unsafe unsafe things that came up, which must never happen
@@ -72,7 +72,10 @@ public record Tested(
         List.copyOf(changed),
         List.copyOf(fresh),
         whole ? gone(accepted, trial) : List.of(),
-        trial.accounts().stream().filter(a -> !a.right().orElse(true)).map(Account::name).toList(),
+        trial.accounts().stream()
+            .filter(a -> !a.right().orElse(true))
+            .map(Account::withResult)
+            .toList(),
         trial.accounts().stream()
             .filter(a -> a.rightUnseen() || a.mendedUnseen())
             .map(Account::name)

@@ -120,6 +120,15 @@ class CheckerTest {
                 + " which it can run and no hazard moving-leaf.");
     assertThat(
             remarks(
+                "who: technician\nneeds: [locked-off]\n"
+                    + "steps: [jack up the leaf and take the carriage out, Refit the lithium pack]\n"))
+        .containsExactly(
+            "Repair mend-x: its step 1 speaks of a raised leaf, and the card names no hazard"
+                + " raised-leaf.",
+            "Repair mend-x: its step 2 speaks of handling a battery, and the card names no hazard"
+                + " battery.");
+    assertThat(
+            remarks(
                 "who: technician\nneeds: [locked-off]\nhazards: [pinch-point]\n"
                     + "steps: [Oil the chain; never reach into the cabinet., \"Once the power is"
                     + " back, run the gate twice.\"]\n"))

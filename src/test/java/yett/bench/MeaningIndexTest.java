@@ -2,6 +2,7 @@ package yett.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,6 +38,22 @@ class MeaningIndexTest {
   @Test
   void a_new_cause_that_is_like_none_is_no_matter() {
     assertThat(MeaningIndex.near("Chain bracket cracked at its foot", Shipped.BASE)).isEmpty();
+  }
+
+  @Test
+  void a_new_repair_that_is_there_already_is_told() {
+    assertThat(MeaningIndex.like("Wake and charge the lithium pack", Shipped.BASE))
+        .contains(
+            "Close to charge-lithium-pack (Charge the lithium pack). If it is that, name its id"
+                + " instead.");
+    assertThat(MeaningIndex.like("Paint the fence green", Shipped.BASE)).isEmpty();
+  }
+
+  @Test
+  void where_there_is_no_cause_yet_none_is_close() {
+    assertThat(
+            MeaningIndex.near("Holding brake slips", new Checker().check(new TreeMap<>()).base()))
+        .isEmpty();
   }
 
   @Test

@@ -440,6 +440,8 @@ class NewFilesTest {
             LEAD_LOOSE,
             "repair",
             "replace-charger",
+            "story",
+            "The lamp came and went.",
             "odd-sign",
             "lamp-seen lit",
             "not-it",
@@ -448,6 +450,7 @@ class NewFilesTest {
             "battery-rest-voltage flat; lamp-seen lit");
     SortedMap<String, String> files = card.files(answers(card, given));
     assertThat(bench.problems(files)).isEmpty();
+    assertThat(files.get("battery/charger-lead-loose.case.yaml")).containsOnlyOnce("story: ");
     assertThat(files.get("battery/charger-lead-loose.case.yaml"))
         .contains(
             """
@@ -867,11 +870,9 @@ class NewFilesTest {
     assertThat(bench.problems(files)).isEmpty();
     assertThat(files.get("battery/start-delay.yaml"))
         .contains("measures: {quantity: time, unit: s, instrument: stopwatch}\nbands:\n");
-    assertThat(
-            bench.problems(
-                card.files(
-                    answers(card, with(given, "outcomes", "usual: below 6 s; long: above 7 s")))))
-        .isNotEmpty();
+    Map<String, String> gap =
+        with(answers(card, given), "outcomes", "usual: below 6 s; long: above 7 s");
+    assertThat(bench.problems(card.files(gap))).isNotEmpty();
   }
 
   @ParameterizedTest
@@ -929,7 +930,8 @@ class NewFilesTest {
         "cause; area; batery; There is no area \"batery\" yet. Maybe \"battery\".",
         "cause; area; docks; To begin one, write: new docks.",
         "cause; area; new a/b; cannot be an id",
-        "cause; prior; 0; \"0\" cannot be used: write a number from 0.01 to 90.0.",
+        "cause; prior; 0; \"0\" cannot be used: write a number from 0.01 to 90.",
+        "check; minutes; ''; Write a number from 0 to 240.",
         "cause; prior; many; \"many\" cannot be used",
         "cause; only-if; batteris agm; There is no site question \"batteris\". Maybe \"batteries\".",
         "cause; only-if; batteries lithum; There is no answer to batteries that is \"lithum\".",
@@ -969,6 +971,49 @@ class NewFilesTest {
             .orElseThrow();
     assertThat(question.complaint().apply(answer))
         .hasValueSatisfying(c -> assertThat(c).contains(words));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "charged: above 24 V; low: 20 V to 24 V; dead: below 5 V | The bands leave a gap or overlap.",
+        "charged: above 24 V; low: under 24 V | \"under 24 V\" is not a band",
+        "charged: above 24 kg; low: below 24 V | \"kg\" is a mass",
+        "charged: above 24 V; low: below 24 V |"
+      })
+  void bands_that_leave_a_gap_are_refused_where_they_are_asked_for(String bands, String words)
+      throws IOException {
+    NewCard card = bench().card("check").orElseThrow();
+    Question question =
+        card.questions(Map.of("measures", "voltage V meter-dc-volts")).stream()
+            .filter(q -> q.key().equals("outcomes"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(question.complaint().apply(bands).orElse("")).contains(words == null ? "" : words);
+    assertThat(question.complaint().apply(bands).isEmpty()).isEqualTo(words == null);
+  }
+
+  @Test
+  void steps_are_written_as_sentences_and_a_single_one_is_remarked_on() throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    Map<String, String> given =
+        with(
+            LEAD_LOOSE,
+            "repair-minutes",
+            "10",
+            "repair-steps",
+            "lock off the operator; fasten the lead.");
+    assertThat(card.files(answers(card, given)).get("battery/charger-lead-loose.yaml"))
+        .contains("  - Lock off the operator.\n  - Fasten the lead.\n");
+    Question steps =
+        card.questions(answers(card, given)).stream()
+            .filter(q -> q.key().equals("repair-steps"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(steps.told().apply("Lock off the operator."))
+        .containsExactly("This is one step. More go on the same line, divided by semicolons.");
+    assertThat(steps.told().apply("Lock it off; mend it")).isEmpty();
   }
 
   @Test

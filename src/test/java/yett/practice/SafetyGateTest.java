@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import yett.interview.Ending;
 import yett.interview.Expertise;
 import yett.knowledge.RuleBase;
 import yett.replay.CaseFile;
@@ -51,6 +52,28 @@ class SafetyGateTest {
   }
 
   @Test
+  void a_gate_that_is_not_repaired_is_handed_over_locked_off_but_not_released() {
+    try (Workbench bench =
+        bench(
+            """
+            case: tank-farm-heavy-leaf
+            person: technician
+            complaints: [scrapes]
+            truth: [wheel-worn]
+            """)) {
+      bench.lookForDangers();
+      bench.enter(BASE.setUps().get("locked-off"));
+      bench.enter(BASE.setUps().get("leaf-released"));
+      assertThat(bench.handOverRefused().orElseThrow().leave())
+          .containsExactly(BASE.setUps().get("leaf-released"));
+      bench.leave(BASE.setUps().get("leaf-released"));
+      assertThat(bench.handOverRefused()).isEmpty();
+      bench.close(Ending.HANDED_OVER);
+      assertThat(bench.moment().state().work().setUps()).contains("locked-off");
+    }
+  }
+
+  @Test
   void what_is_not_fitted_is_no_slip() {
     try (Workbench bench =
         bench(
@@ -64,7 +87,7 @@ class SafetyGateTest {
       bench.lookForDangers();
       Refusal refusal = bench.refused(BASE.checks().get("edge-look")).orElseThrow();
       assertThat(refusal.slip()).isFalse();
-      assertThat(refusal.why()).startsWith("Not on this gate");
+      assertThat(refusal.why()).startsWith("Not on this gate").doesNotContain("judgement");
       assertThat(bench.slips()).isEmpty();
     }
   }

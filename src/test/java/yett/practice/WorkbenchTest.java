@@ -204,13 +204,14 @@ class WorkbenchTest {
   @Test
   void a_hint_names_the_set_ups_that_its_step_needs_first() {
     int needed = 0;
+    int finished = 0;
     for (long seed = 1; seed <= 6; seed++) {
       Exercise exercise =
           new Exercises(EXPERTISE)
               .drawn(Optional.of("chain"), Optional.empty(), Role.ELECTRICIAN, seed);
       try (Workbench bench = bench(exercise, List.of())) {
         bench.lookForDangers();
-        for (int i = 0; i < 20; i++) {
+        for (int i = 0; i < 60; i++) {
           Workbench.Hint hint = bench.hint();
           hint.leave().forEach(bench::leave);
           for (SetUp setUp : hint.enter()) {
@@ -226,13 +227,20 @@ class WorkbenchTest {
           } else if (repair != null) {
             assertThat(bench.refused(repair)).isEmpty();
             bench.repair(repair);
+          } else if (hint.card().equals(BestStep.RETEST)) {
+            bench.tryOut();
           } else {
+            if (hint.card().equals(BestStep.FINISH)) {
+              assertThat(bench.finishRefused()).isEmpty();
+              finished++;
+            }
             break;
           }
         }
         assertThat(bench.slips()).isEmpty();
       }
     }
+    assertThat(finished).isPositive();
     assertThat(needed).isPositive();
   }
 

@@ -37,14 +37,15 @@ public final class Mistakes {
   public String told(Throwable mistake) {
     try {
       note("mistake", trace(mistake));
-      return "The program made a mistake and had to stop here. Your answers are saved; resume"
-          + " goes on from there. The details are noted for the owners of the project in "
+      return "The program made a mistake and had to stop here. Your answers are saved: a"
+          + " case goes on with resume, anything else with the same command. The details are noted for the owners of the project in "
           + file
           + ".";
     } catch (IOException | RuntimeException e) {
       return "The program made a mistake and had to stop here ("
           + mistake.getClass().getSimpleName()
-          + "). Your answers are saved; resume goes on from there. It could not be noted in "
+          + "). Your answers are saved: a case goes on with resume, anything else with the same"
+          + " command. It could not be noted in "
           + file
           + ".";
     }

@@ -119,7 +119,7 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
     Expertise expertise = desk.tried(source);
     CasesBeside cases = CasesBeside.of(source.files(), expertise.base(), only);
     cases.problems().forEach(p -> output.tell(p.toString()));
-    return new Side(expertise, cases);
+    return new Side(expertise, cases.byAddOn(expertise.base()));
   }
 
   /** The new cards because of which cases went wrong. */

@@ -18,7 +18,7 @@ import yett.console.Console;
  * taken back, or that an earlier start left, is offered again when its question comes.
  */
 public final class NewCardForm {
-  /** Typed to leave something empty where Enter means something else. */
+  /** Typed for the usual answer, mostly none, where Enter means something else. */
   private static final String NOTHING = "-";
 
   private final Console console;
@@ -155,7 +155,7 @@ public final class NewCardForm {
   }
 
   private boolean answered(Question question, String text) {
-    String answer = text.equals(NOTHING) && question.mayBeNothing() ? "" : text;
+    String answer = text.equals(NOTHING) ? question.usual().orElse(text) : text;
     Optional<String> complaint = question.complaint().apply(answer);
     if (complaint.isPresent()) {
       console.say(

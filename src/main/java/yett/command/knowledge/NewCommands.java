@@ -47,19 +47,17 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
   public void create(@Arguments List<String> words) {
     UsageException.when(words.size() < 2, NEW);
     Path folder = Path.of(words.get(1));
+    UsageException.when(
+        !NewFiles.kinds().contains(words.get(0)),
+        "There is no kind "
+            + Words.quoted(words.get(0))
+            + " to write. "
+            + Names.advice(words.get(0), NewFiles.kinds()));
+    new FirstFolder(folder).ready(console);
     NewFiles bench =
         new NewFiles(
             folder, desk.choice().source(folder).files(), KnowledgeSource.folder(folder).files());
-    NewCard card =
-        bench
-            .card(words.get(0))
-            .orElseThrow(
-                () ->
-                    new UsageException(
-                        "There is no kind "
-                            + Words.quoted(words.get(0))
-                            + " to write. "
-                            + Names.advice(words.get(0), NewFiles.kinds())));
+    NewCard card = bench.card(words.get(0)).orElseThrow();
     Map<String, String> given = GivenAnswers.of(words.subList(2, words.size()));
     if (!console.interactive()) {
       Map<String, String> answers = GivenAnswers.complete(card, given);
@@ -71,6 +69,9 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
       return;
     }
     Draft draft = new Draft(folder, words.get(0));
+    if (words.get(0).equals("cause")) {
+      console.say("Evidence is in dB: +10 dB is ten times as likely, -10 dB a tenth.");
+    }
     NewCardForm form = new NewCardForm(console, card, draft, given);
     Optional<Map<String, String>> answers = form.fill();
     while (answers.isPresent() && !sound(bench, card.files(answers.get()))) {

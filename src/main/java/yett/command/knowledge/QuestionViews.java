@@ -14,16 +14,19 @@ final class QuestionViews {
   static String prompt(Question question, Optional<String> enter) {
     String nothing = question.mayBeNothing() ? "none" : "";
     String words = enter.map(e -> e.isEmpty() ? nothing : e).orElse("");
-    boolean other = question.mayBeNothing() && !words.equals(nothing);
+    String usual = question.usual().map(u -> u.isEmpty() ? nothing : u).orElse("");
+    boolean other = !usual.isEmpty() && !words.equals(usual);
     return question.ask()
-        + (words.isEmpty() ? "" : " (Enter: " + words + (other ? "; - for none" : "") + ")")
+        + (words.isEmpty() ? "" : " (Enter: " + words + (other ? "; - for " + usual : "") + ")")
         + "> ";
   }
 
   /** The possible answers with their words: all of them, or those that contain the typed words. */
   static List<Block> known(Question question, String words) {
     if (question.known().isEmpty()) {
-      return List.of(Block.paragraph("Answer in your own words."));
+      return List.of(
+          Block.paragraph(
+              "There is no list to choose from: answer in your own words, or with a number."));
     }
     int all = question.known().size();
     List<Candidate> found =

@@ -6,6 +6,7 @@ import java.util.List;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
+import yett.command.common.AddOnBeside;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
 import yett.command.common.Sysexits;
@@ -70,6 +71,12 @@ public record ReplayCommands(Desk desk, Console console, StandardStreams output)
       tally.show();
     }
     tally.problems.forEach(p -> output.tell(p.toString()));
+    tally.problems.stream()
+        .map(Problem::file)
+        .distinct()
+        .flatMap(file -> AddOnBeside.advice(Path.of(file), desk.trial().base()).stream())
+        .distinct()
+        .forEach(output::tell);
     ExitException.unless(tally.problems.isEmpty(), Sysexits.DATA);
   }
 

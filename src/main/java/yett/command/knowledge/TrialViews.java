@@ -64,13 +64,17 @@ final class TrialViews {
         .notReplayed()
         .ifPresent(
             words -> rows.add(Block.row("Not replayed", words + ". --all replays them too")));
-    rows.add(Block.row("First", comparison.first().words()));
-    rows.add(Block.row("Second", comparison.second().words()));
-    comparison.sums().forEach(s -> rows.add(row(s)));
-    rows.add(
-        Block.row(
-            "Only a chance moved, by less than 5 points",
-            slight + " cases" + (slight > 0 && !near ? "; --near shows them" : "")));
+    if (comparison.first().cases() == 0) {
+      rows.add(Block.row("Compared", "no case: none that was asked for runs with both"));
+    } else {
+      rows.add(Block.row("First", comparison.first().words()));
+      rows.add(Block.row("Second", comparison.second().words()));
+      comparison.sums().forEach(s -> rows.add(row(s)));
+      rows.add(
+          Block.row(
+              "Only a chance moved, by less than 5 points",
+              slight + " cases" + (slight > 0 && !near ? "; --near shows them" : "")));
+    }
     comparison.cards().forEach(c -> rows.add(row(c)));
     row(rows, "RIGHT BEFORE, WRONG NOW", comparison.wrong());
     costs.forEach(c -> rows.add(row(c)));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import yett.command.common.AddOnBeside;
 import yett.command.common.Prompt;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
@@ -91,9 +92,16 @@ record ExerciseChoice(Desk desk, Console console, StandardStreams output) {
    * The cases of a file. If the file has problems, they are reported and none of its cases is used.
    */
   private List<RecordedCase> cases(Path path) {
+    return read(path).cases();
+  }
+
+  private CaseFile read(Path path) {
     CaseFile file = CaseFile.read(path, desk.trial().base());
     file.problems().forEach(p -> output.tell(p.toString()));
-    return file.cases();
+    if (!file.problems().isEmpty()) {
+      AddOnBeside.advice(path, desk.trial().base()).ifPresent(output::tell);
+    }
+    return file;
   }
 
   /** Asks for the area to practise; the trainee's weakest one is offered first. */
@@ -124,7 +132,12 @@ record ExerciseChoice(Desk desk, Console console, StandardStreams output) {
   Exercise exercise(Notebook.Begun begun) {
     Exercises exercises = new Exercises(desk.trial());
     if (!begun.file().isEmpty()) {
-      return cases(Path.of(begun.file())).stream()
+      Path path = Path.of(begun.file());
+      CaseFile file = read(path);
+      if (!file.problems().isEmpty()) {
+        throw new UsageException(begun.file() + " cannot be read with the cards in use.");
+      }
+      return file.cases().stream()
           .filter(c -> c.name().equals(begun.name()))
           .findFirst()
           .flatMap(c -> exercises.of(c, begun.seed()))

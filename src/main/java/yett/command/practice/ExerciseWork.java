@@ -119,6 +119,7 @@ final class ExerciseWork {
   private void setUp(SetUp setUp) {
     if (bench.moment().state().work().setUps().contains(setUp.id())) {
       console.show(views.steps().leave(new Step.Leave(setUp, Purpose.of(Purpose.Kind.OPEN))));
+      console.show(Block.numbered(setUp.leave()));
       if (done()) {
         bench.leave(setUp);
       }
@@ -162,7 +163,8 @@ final class ExerciseWork {
   }
 
   void handOver() {
-    if (!isRefused(bench.handOverRefused())) {
+    if (!isRefused(bench.handOverRefused())
+        && line("\"yes\" ends the exercise here, Enter goes on").equalsIgnoreCase("yes")) {
       bench.close(Ending.HANDED_OVER);
     }
   }

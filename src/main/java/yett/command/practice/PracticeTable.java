@@ -59,7 +59,9 @@ public final class PracticeTable {
       case "proofs" -> lists.proofs();
       case "try" -> work.tryOut();
       case "finish" -> work.finish();
-      case "hand over", "handover" -> handOver();
+      case "hand over", "handover" -> work.handOver();
+      case "done" ->
+          console.say("Nothing is waiting for that. Type a number, some words, or help.");
       case "gate" -> console.show(views.gate(bench));
       case "usual" -> console.show(views.usual(bench.moment(), work.last()));
       case "so far" -> console.show(views.soFar(bench));
@@ -103,12 +105,6 @@ public final class PracticeTable {
       turn(which); // they typed something else instead
     }
     return named;
-  }
-
-  private void handOver() {
-    if (work.line("\"yes\" ends the exercise here, Enter goes on").equalsIgnoreCase("yes")) {
-      work.handOver();
-    }
   }
 
   private void hint() {

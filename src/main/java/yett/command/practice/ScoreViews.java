@@ -88,8 +88,8 @@ public final class ScoreViews {
             "On average",
             "cost "
                 + PracticeViews.money(r.expected() * base.planning().minute())
-                + ", hazards and handing over included, is what the plan reckoned with at the"
-                + " outset, over all faults that are reported so"));
+                + ", hazards and handing over included: what the plan expected at the start, over"
+                + " all faults that are reported this way"));
     String average =
         before.isPresent()
             ? "; " + times(before.getAsDouble()) + " on average in your exercises before"

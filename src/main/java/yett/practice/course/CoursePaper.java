@@ -128,8 +128,9 @@ public final class CoursePaper {
       paper.paragraph(
           "On average",
           Figures.minutes(average.minutes())
-              + " and parts for "
-              + Math.round(average.parts())
+              + (Math.round(average.parts()) == 0
+                  ? ", no parts"
+                  : " and parts for " + Math.round(average.parts()))
               + ", over "
               + average.draws()
               + " gates with this fault that are reported alike");

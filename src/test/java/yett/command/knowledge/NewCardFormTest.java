@@ -184,11 +184,16 @@ class NewCardFormTest {
             "from memory",
             "back",
             "",
-            "from a book");
+            "from a book",
+            "-");
     assertThat(form.fill().orElseThrow()).containsEntry("source", "from memory");
     assertThat(form.askAgain().orElseThrow())
         .containsEntry("source", "from a book")
         .containsEntry("proofs", "runs-without-mains");
+    assertThat(form.askAgain().orElseThrow())
+        .as("a hyphen is the usual answer, and no words of a card")
+        .containsEntry("source", "considered judgement");
+    assertThat(screen()).contains("(Enter: from a book; - for considered judgement)");
   }
 
   @Test

@@ -225,6 +225,12 @@ class CourseTest {
     String fault = EXPERTISE.base().causes().get(exercise.truth().iterator().next()).name();
     assertThat(sheet.toString()).contains("Exercise 1", "Reported").doesNotContain(fault);
     assertThat(solution.toString()).contains("model solution", fault, "over 3 gates");
+    Markdown cheap = new Markdown();
+    paper.solution(cheap, List.of(exercise), List.of(new PlanAverage(50, 0, 12)));
+    assertThat(cheap.toString()).contains(", no parts, over 12 gates");
+    Markdown dear = new Markdown();
+    paper.solution(dear, List.of(exercise), List.of(new PlanAverage(50, 20, 12)));
+    assertThat(dear.toString()).contains(" and parts for 20, over 12 gates");
     assertThat(average.minutes()).isPositive();
     assertThat(PlanAverage.of(EXPERTISE, exercise, 3, () -> {})).isEqualTo(average);
   }
