@@ -130,8 +130,8 @@ record ReservedWork(Present present, SiteFacts sites) {
   }
 
   /**
-   * Whether some cause that the cards know is more likely there than not, and its repair not done
-   * in vain.
+   * Whether some cause that the cards know is more likely there than not, and has a repair that was
+   * not tried yet.
    */
   private boolean isFound() {
     Set<Repair> done = done();
