@@ -19,7 +19,7 @@ public enum Ending {
   /** Handed to the next level. */
   HANDED_OVER("handed over"),
   /** Left locked off and signed. */
-  OUT_OF_SERVICE("left out of service"),
+  OUT_OF_SERVICE("left out of use"),
   /** The gate runs again without work by us; the cause is unknown. */
   WORKS_AGAIN("works again"),
   /** The caller no longer wants a visit. */

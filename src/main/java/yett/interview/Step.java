@@ -331,7 +331,7 @@ public sealed interface Step {
     }
   }
 
-  /** A proof failed: the person chooses to go on looking, or to leave the gate out of service. */
+  /** A proof failed: the person chooses to go on looking, or to leave the gate out of use. */
   record DecideFailedProof(Check proof) implements Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {

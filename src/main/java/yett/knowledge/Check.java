@@ -131,7 +131,7 @@ public record Check(
   /** The outcome of a proof that lets the gate return to service. */
   public static final String PASS = "pass";
 
-  /** The outcome of a proof that keeps the gate out of service. */
+  /** The outcome of a proof that keeps the gate out of use. */
   public static final String FAIL = "fail";
 
   /** The outcome of a complaint that was made. */

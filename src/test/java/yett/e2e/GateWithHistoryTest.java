@@ -86,7 +86,19 @@ class GateWithHistoryTest {
     assertFoundByItsBaseline(office);
   }
 
+  @Test
+  void whoever_comes_for_a_fault_is_told_what_the_last_inspection_remarked() {
+    Path home = directory.resolve("van");
+    inspect(home, SERVICED, InspectionKind.SERVICE, Map.of("chain-sag", "130 mm"));
+    assertThat(on(BROKEN, home, "", "diagnose", GATE).stdout())
+        .contains("Left since the last inspection", SERVICED + ", remark: Chain sag, 130 mm");
+  }
+
   private String inspect(Path home, String day, InspectionKind kind) {
+    return inspect(home, day, kind, IN_ORDER);
+  }
+
+  private String inspect(Path home, String day, InspectionKind kind, Map<String, String> answers) {
     List<Entry> opened =
         List.of(
             new Entry(
@@ -99,7 +111,7 @@ class GateWithHistoryTest {
                     Shipped.BASE.fingerprint(),
                     Optional.of(kind),
                     List.of())));
-    String typed = String.join("\n", OrdinaryGate.lines(opened, IN_ORDER)) + "\n";
+    String typed = String.join("\n", OrdinaryGate.lines(opened, answers)) + "\n";
     return on(day, home, typed, "inspect", GATE, "--for", kind.word()).stdout();
   }
 

@@ -140,7 +140,7 @@ class WordsIT {
       assertThat(visitor.say("1").text()).contains("People first.");
       visitor.say("done");
       assertThat(visitor.kind()).isEqualTo(Screen.Kind.CLOSE);
-      assertThat(visitor.question().text()).contains("stays out of service");
+      assertThat(visitor.question().text()).contains("stays out of use");
       visitor.pty().enter("close");
       assertThat(visitor.pty().waitForExit(Visitor.PATIENCE)).isZero();
       assertThat(visitor.pty().transcript()).contains("Closed. The record: record ");

@@ -31,7 +31,7 @@ import yett.wording.StepWords;
 final class Play {
   private static final int MOST_STEPS = 400;
 
-  /** A gate that fails its proofs more often than this is left out of service. */
+  /** A gate that fails its proofs more often than this is left out of use. */
   private static final int MOST_FAILED_PROOFS = 2;
 
   private final RuleBase base;

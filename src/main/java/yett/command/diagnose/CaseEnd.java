@@ -34,7 +34,7 @@ record CaseEnd(Sitting sitting, Questions questions) {
           .whyForbidden(SetUp.GATE_RUNNING)
           .forEach(why -> sitting.say("Nobody runs the gate: " + why + "."));
     }
-    sitting.say("The gate stays out of service until every proof has passed.");
+    sitting.say("The gate stays out of use until every proof has passed.");
     close(step.ending());
   }
 

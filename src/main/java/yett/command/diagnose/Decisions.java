@@ -58,14 +58,14 @@ record Decisions(Sitting sitting, Questions questions) {
         Block.numbered(
             List.of(
                 afterFailure(step.proof()),
-                "leave the gate out of service: locked off, open way closed by other means, "
+                "leave the gate out of use: locked off, open way closed by other means, "
                     + "signed")));
     questions
         .one(
             "Answer",
             List.of("go-on", "leave"),
             List.of("go on", "leave"),
-            "Type 1 to go on, 2 to leave the gate out of service.")
+            "Type 1 to go on, 2 to leave the gate out of use.")
         .ifPresent(
             i ->
                 sitting.record(

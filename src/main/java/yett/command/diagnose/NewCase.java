@@ -96,7 +96,7 @@ public final class NewCase {
     ClockNotice.show(desk, console);
     List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate);
     new UnfinishedCase(desk.casebook(), desk.base()).at(gate).ifPresent(console::show);
-    if (inspection.isPresent()) {
+    if (role != Role.CALLER) {
       List<Block> left = new LeftOpen(desk.casebook(), desk.expertise()).at(gate);
       console.show(left.toArray(Block[]::new));
     }
