@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import yett.knowledge.RuleBase;
 
 /**
@@ -52,6 +53,10 @@ public final class Meanwhile {
   private final List<Entry> newer;
   private final List<Entry> theirs;
   private final CaseState state;
+
+  /** The case without what has already arrived of the second person's events. */
+  private final CaseState without;
+
   private final Map<Long, Long> numbers = new HashMap<>();
   private final List<Entry> added = new ArrayList<>();
   private final List<Clash> clashes = new ArrayList<>();
@@ -71,6 +76,7 @@ public final class Meanwhile {
     this.newer = stored.subList(before.size(), stored.size());
     this.theirs = newer.stream().filter(n -> find(n, mine).isEmpty()).toList();
     this.state = CaseState.of(stored);
+    this.without = CaseState.of(Stream.concat(before.stream(), theirs.stream()).toList());
     this.next = stored.size() + 1L;
     this.both = new BothAtTheGate(base, before, theirs, state.work().setUps(), mine);
     this.closed =
@@ -321,7 +327,7 @@ public final class Meanwhile {
 
   private void answered(Entry mine, Event.Answered e) {
     Optional<CaseState.Answered> other =
-        state.answers().stream()
+        without.answers().stream()
             .filter(a -> a.check().equals(e.check()) && isTheirs(a.event()))
             .reduce((a, b) -> b);
     boolean danger = both.isDanger(e);

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import yett.interview.Interview.RankedCause;
+import yett.knowledge.Cause;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
@@ -29,6 +30,7 @@ public final class PutRight {
     double[] left = moment.belief().remaining();
     List<String> ids = moment.belief().model().causes();
     return Interview.ranking(moment, base).stream()
+        .filter(r -> !r.cause().id().equals(Cause.NOTHING_WRONG)) // was explained, not put right
         .filter(r -> removed.contains(r.cause().id()) && r.chance() >= NAMED)
         .filter(r -> left[ids.indexOf(r.cause().id())] < STILL * r.chance())
         .toList();

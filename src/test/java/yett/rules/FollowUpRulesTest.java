@@ -73,6 +73,9 @@ class FollowUpRulesTest extends ShownByExamples {
         example(
             "a detector is not reset again after work on its loop", done("mend-loop-splice", 1)),
         example(
+            "a loop that is broken or leaks has its splice remade before its detector is replaced",
+            read(1, "loop-insulation", "0.2 Mohm")),
+        example(
             "what keeps the batteries from being charged comes before new ones",
             read(1, "charging-voltage", "24.1 V")),
         example(
