@@ -12,7 +12,8 @@ public final class Forcing {
   private static final String PERSON =
       "(?:i|we|he|she|they|im|were|hes|shes|theyre|ive|weve|theyve|ill|theyll|lets"
           + "|some(?:body|one)|every(?:body|one)|people|lads?|boys?|man|men|bloke|guys?|kids?"
-          + "|drivers?|husband|wife|son|brother|father|dad|neighbours?|caretaker|foreman|guard)";
+          + "|drivers?|husband|wife|son|daughter|brother|sister|father|mother|dad|mum|mom|grandad|grandma"
+          + "|uncle|friends?|mates?|neighbours?|caretaker|foreman|guard)";
 
   private static final String GATE =
       "(?:(?:the|that|this|our|whole|bloody|damn|stupid) )*"

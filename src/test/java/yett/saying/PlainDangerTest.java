@@ -21,6 +21,7 @@ class PlainDangerTest {
         "they got it open themselves with the tractor",
         "two of the lads are pushing the gate",
         "I pushed it shut myself",
+        "my big sister pushes the gate",
         "shall I climb over the gate?",
         "my husband prised it open with a crowbar",
         "we opened it with the forklift",

@@ -33,7 +33,13 @@ record CallSteps(Sitting sitting, Questions questions, StepsDone done, ReadOut r
     blocks.add(Block.paragraph(Text.strong("Read out, in this order:")));
     blocks.add(Block.numbered(step.now()));
     readOut.add(step.now());
-    List<String> desk = sitting.base().telephone().desk().getOrDefault(step.stop().id(), List.of());
+    List<String> desk = new ArrayList<>();
+    if (!new Callers(sitting).hasNumber()) {
+      desk.add(
+          "Ask where they are and for a number to ring back, before the line drops. Type it when you"
+              + " are asked who calls.");
+    }
+    desk.addAll(sitting.base().telephone().desk().getOrDefault(step.stop().id(), List.of()));
     if (!desk.isEmpty()) {
       blocks.add(Block.paragraph(Text.strong("You at the desk:")));
       blocks.add(Block.numbered(desk));

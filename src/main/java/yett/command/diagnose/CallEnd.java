@@ -11,13 +11,16 @@ import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Text;
+import yett.interview.Answer;
 import yett.interview.CallLog;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
+import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
+import yett.rules.Conclusion.StopNow;
 import yett.saying.Negation;
 import yett.wording.CallWords;
 
@@ -38,6 +41,15 @@ public final class CallEnd {
       Pattern.compile(
           "(?i)\\b(?:but|except|only|almost|nearly|half|part|once|still|then|though|should|think"
               + "|guess|suppose|maybe|probably)\\b|n['\u2019]t\\b");
+
+  /** "He says it opens and shuts fine now": nothing but that it runs. */
+  private static final Pattern RUNS =
+      Pattern.compile(
+          "(?i)(?:(?:he|she|they) says? )?(?:it|the gate) (?:both )?GOES(?:,? and (?:it )?GOES)?"
+                  .replace("GOES", "(?:opens?|closes?|shuts?|runs?|works?|goes|moves)")
+              + "(?:[,.! ]+(?:now|again|fine|well|ok|okay|properly|nicely|great|lovely|brilliant"
+              + "|marvellous|perfect(?:ly)?|thanks?|thank you|all right|both ways|like it should"
+              + "|as (?:it should|usual|before)))*[,.! ]*");
 
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -88,6 +100,7 @@ public final class CallEnd {
       return;
     }
     if (unsettled.sends("It works again")
+        || !isOver()
         || !wasSeenToRun()
         || new SolvedBefore(sitting.open()).sends(sitting)) {
       return;
@@ -108,6 +121,36 @@ public final class CallEnd {
     close(
         Ending.WORKS_AGAIN,
         new Event.Tended(Tending.WORKS_AGAIN, what.isEmpty() ? "nobody knows why" : what));
+  }
+
+  /**
+   * Whether each danger is over that was reported and after which a caller may go on, such as
+   * children who rode on the gate. That the gate runs does not say so.
+   */
+  private boolean isOver() {
+    for (StopNow stop : sitting.moment().judgement().stops()) {
+      Optional<Check> told =
+          sitting.moment().state().answers().stream()
+              .filter(a -> a.event() == stop.event())
+              .map(a -> sitting.base().checks().get(a.check()))
+              .findFirst();
+      if (told.isPresent()) {
+        String name = sitting.base().stops().get(stop.stop()).name();
+        sitting.show(
+            Block.paragraph(
+                Text.of("Read out: ")
+                    .and(Text.strong("You said before: " + name + ". Is that over now?"))));
+        if (!yes("yes; no if it is not, or if nobody can tell")) {
+          sitting.say("Then somebody has to see to it. The case stays open.");
+          sitting.record(new Event.GaveUp("It works again. A danger was reported"));
+          return false;
+        }
+        sitting.record(
+            new Event.Answered(
+                told.get().id(), new Answer.Chosen(told.get().outcomes().get(0).id())));
+      }
+    }
+    return true;
   }
 
   /** Whether words say of something that it was moved, cleaned or put back, whatever it is. */
@@ -161,7 +204,7 @@ public final class CallEnd {
             return Prompt.Reading.of(false);
           }
           Matcher yes = YES.matcher(line);
-          if (yes.matches() && isPlain(yes.group("more"))) {
+          if (RUNS.matcher(line).matches() || yes.matches() && isPlain(yes.group("more"))) {
             wishes.volunteered().keep(line.strip());
             return Prompt.Reading.of(true);
           }
@@ -171,9 +214,10 @@ public final class CallEnd {
 
   /** Whether what follows a "yes" leaves it standing, and tells of no danger. */
   private boolean isPlain(String more) {
-    return !TAKEN_BACK.matcher(more).find()
-        && !Negation.in(more)
-        && !wishes.volunteered().isDanger(more);
+    return RUNS.matcher(more).matches()
+        || !TAKEN_BACK.matcher(more).find()
+            && !Negation.in(more)
+            && !wishes.volunteered().isDanger(more);
   }
 
   /** Whether more was told than a "no", so that it is taken up before the gate is tried. */

@@ -18,6 +18,7 @@ import yett.console.Block;
  * is typed: Enter alone takes nothing, however clear the words were.
  */
 record Choices(Sitting sitting) {
+  private static final Set<String> AGREED = Set.of("yes", "y", "right", "correct", "ok");
   private static final Set<String> YES = Set.of("yes", "y", "1", "right", "correct", "ok");
   private static final Set<String> NO = Set.of("2", "wrong");
 
@@ -83,6 +84,9 @@ record Choices(Sitting sitting) {
     return sitting.until(
         "Numbers, or Enter for none",
         line -> {
+          if (AGREED.contains(line.toLowerCase(Locale.ROOT))) { // to which of them?
+            return Prompt.Reading.again("Type the numbers of those that are right.");
+          }
           ListChoice.Several picked = ListChoice.several(isNone(line) ? "" : line, texts, texts);
           if (picked.unclear().isPresent() && otherwise.test(line)) {
             return Prompt.Reading.of(List.of());

@@ -51,6 +51,28 @@ class CallEndTest extends CallersCase {
     assertThat(typed.screen()).contains("do not put it right a second time");
   }
 
+  /** That the gate runs does not say that nobody rides on it any more. */
+  @ParameterizedTest
+  @CsvSource({"yes, true", "no, false"})
+  void a_danger_that_a_run_does_not_end_is_asked_about_before_the_call_is_closed(
+      String over, boolean closed) {
+    typed.type("it is dead", "0", "Ina Teal, 4 Quay Road, 555 0107", "1", "0", "0");
+    typed.type("danger", "13", "done", "it works again", over, "yes", "they were told", "close");
+    assertThat(typed.screen()).contains("Is that over now?");
+    assertThat(typed.stored().contains(new Event.Closed(Ending.WORKS_AGAIN)))
+        .as(typed.screen())
+        .isEqualTo(closed);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"yes it opens and closes now, marvellous", "he says it opens and shuts fine now"})
+  void a_run_told_in_a_sentence_is_a_yes(String seen) {
+    typed.type("it is dead", "0", "Ina Teal, 4 Quay Road, 555 0107", "1", "0", "0");
+    typed.type("it works again", seen, "the breaker was off", "close");
+    assertThat(typed.stored()).as(typed.screen()).contains(new Event.Closed(Ending.WORKS_AGAIN));
+  }
+
   /** The steps about wet ground and earlier trips may still come. */
   @Test
   void nobody_tries_the_gate_between_the_steps_of_a_repair() {

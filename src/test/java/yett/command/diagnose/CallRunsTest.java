@@ -42,7 +42,8 @@ class CallRunsTest extends CallersCase {
   void a_new_complaint_that_tells_of_danger_is_asked_about() {
     switchedOn();
     typed.type("3", "moves-alone", "yes", "done");
-    assertThat(typed.screen()).contains("That may mean danger", "You at the desk");
+    assertThat(typed.screen())
+        .contains("That may mean danger", "You at the desk", "a number to ring back");
     assertThat(typed.stored())
         .contains(
             Event.Retested.left(List.of(), List.of("moves-alone")),
