@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
@@ -84,18 +85,8 @@ public final class MeaningIndex {
     if (base.repairs().isEmpty()) {
       return List.of();
     }
-    MeaningIndex repairs = new MeaningIndex(base, List.copyOf(base.repairs().values()));
-    return repairs.phrases.hear(name, 3).stream()
-        .map(Phrases.Heard::id)
-        .filter(id -> repairs.phrases.covers(name, id) >= CLOSE)
-        .map(
-            id ->
-                "Close to "
-                    + id
-                    + " ("
-                    + base.repairs().get(id).name()
-                    + "). If it is that, name its id instead.")
-        .toList();
+    return new MeaningIndex(base, List.copyOf(base.repairs().values()))
+        .close(name, id -> base.repairs().get(id).name(), id -> "name its id instead");
   }
 
   /** Causes so near to a new one's name that they may be the same, a line each. */
@@ -103,18 +94,25 @@ public final class MeaningIndex {
     if (base.causes().isEmpty()) {
       return List.of(); // nothing to hear the words by
     }
-    MeaningIndex causes = new MeaningIndex(List.copyOf(base.causes().values()), base);
-    return causes.phrases.hear(name, 3).stream()
+    return new MeaningIndex(List.copyOf(base.causes().values()), base)
+        .close(
+            name,
+            id -> base.causes().get(id).name(),
+            id -> "no new card is needed: knowledge show " + id);
+  }
+
+  private List<String> close(String name, UnaryOperator<String> named, UnaryOperator<String> then) {
+    return phrases.hear(name, 3).stream()
         .map(Phrases.Heard::id)
-        .filter(id -> causes.phrases.covers(name, id) >= CLOSE)
+        .filter(id -> phrases.covers(name, id) >= CLOSE)
         .map(
             id ->
                 "Close to "
                     + id
                     + " ("
-                    + base.causes().get(id).name()
-                    + "). If it is that, no new card is needed: knowledge show "
-                    + id
+                    + named.apply(id)
+                    + "). If it is that, "
+                    + then.apply(id)
                     + ".")
         .toList();
   }

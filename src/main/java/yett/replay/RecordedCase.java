@@ -78,39 +78,20 @@ public record RecordedCase(
         new Call(Optional.empty(), List.of(), List.of(), Optional.empty(), Optional.empty()));
   }
 
-  /** The same gate with other answers. */
   /** The same case under another name of its file. */
   public RecordedCase inFile(String other) {
-    return new RecordedCase(
-        other,
-        name,
-        story,
-        person,
-        site,
-        complaints,
-        history,
-        answers,
-        othersUsual,
-        retests,
-        truth,
-        roots,
-        repairs,
-        expect,
-        stop,
-        misleads,
-        keptAside,
-        blind,
-        call);
+    return with(other, site, answers);
   }
 
+  /** The same gate with other answers. */
   RecordedCase withAnswers(Map<String, RepeatedAnswer<Answer>> others) {
-    return with(site, others);
+    return with(file, site, others);
   }
 
   private RecordedCase with(
-      Map<String, String> otherSite, Map<String, RepeatedAnswer<Answer>> others) {
+      String otherFile, Map<String, String> otherSite, Map<String, RepeatedAnswer<Answer>> others) {
     return new RecordedCase(
-        file,
+        otherFile,
         name,
         story,
         person,
@@ -135,7 +116,7 @@ public record RecordedCase(
   public String content() {
     return String.join(
         "\n",
-        with(Map.of(), Map.of()).toString(),
+        with(file, Map.of(), Map.of()).toString(),
         new TreeMap<>(site).toString(),
         new TreeMap<>(answers).toString());
   }
