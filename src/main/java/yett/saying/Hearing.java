@@ -151,10 +151,11 @@ public final class Hearing {
     Map<Thing, Double> fits = byWordsAndMeaning(clause);
     double most = fits.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
     withoutBystanders(clause, fits);
-    if (Tripped.again(clause)) {
+    boolean down = Tripped.isDown(clause);
+    if (down || Tripped.again(clause)) {
       fits.remove(DangerSayings.AS_USUAL);
     }
-    if (Tripped.isDown(clause)) {
+    if (down) {
       fits.remove(AGAIN_AND_AGAIN);
     }
     if (RIDES_PAST.matcher(clause).find()) {

@@ -73,8 +73,8 @@ public final class Tripped {
   /** How it stands now, not what it does. */
   private static final Pattern DOWN =
       Pattern.compile(
-          "\\b(?:switch|breaker|fuse|rcd|lever|earth leakage)\\b(?: (?:in|of|at|on) the \\w+(?: \\w+)?)?"
-              + "(?: for the gate)? (?:is|was|has fallen|had fallen|seems|looks) (?:down|off|out)\\b");
+          "\\b(?:switch(?:es)?|breakers?|fuses?|rcd|lever|earth leakage)\\b(?: (?:in|of|at|on) the \\w+(?: \\w+)?)?"
+              + "(?: for the gate)? (?:is|are|was|were|has fallen|had fallen|seems?|looks?) (?:down|off|out)\\b");
 
   private static final Pattern HABIT =
       Pattern.compile(

@@ -63,6 +63,9 @@ class ListeningTest {
     assertThat(new Sayings(Shipped.HEARING).hear("the switch in the fuse box is down", 5))
         .extracting(c -> c.complaint().id())
         .doesNotContain("trips-its-breaker");
+    assertThat(cards(hear("one of the little switches is down").things()))
+        .startsWith("breaker-position")
+        .doesNotContain("as-usual-again");
     assertThat(cards(hear("the switch in the fuse box keeps falling down").things()))
         .startsWith("trips-its-breaker");
   }

@@ -1,5 +1,6 @@
 package yett.command.diagnose;
 
+import java.util.function.Predicate;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.Telephone;
@@ -14,26 +15,27 @@ public record WorksAgain(Sitting sitting) {
    */
   private static final double LEAST = 0.5;
 
-  /** Whether these words say that it works again, and fit no complaint better. */
+  /** What was done is often told beside it, and may fit a little better: "she put it on". */
+  private static final double BESIDE = 0.15;
+
+  /**
+   * Whether these words say that it works again, and fit no complaint better, and nothing else much
+   * better.
+   */
   public boolean tellsOfIt(String words) {
     Heard heard = sitting.ears().tellings().hear(words);
-    double again = weight(heard);
-    double complaint =
-        heard.findings().stream()
-            .filter(f -> f.thing().kind() == Thing.Kind.COMPLAINT)
-            .mapToDouble(Heard.Found::weight)
-            .max()
-            .orElse(0);
+    double again = most(heard, this::saysSo);
     return isCall()
         && !Tripped.again(words)
         && heard.dangers().isEmpty()
         && again >= LEAST
-        && again >= complaint;
+        && again >= most(heard, t -> t.kind() == Thing.Kind.COMPLAINT)
+        && again >= most(heard, t -> true) - BESIDE;
   }
 
-  private double weight(Heard heard) {
+  private static double most(Heard heard, Predicate<Thing> which) {
     return heard.findings().stream()
-        .filter(f -> saysSo(f.thing()))
+        .filter(f -> which.test(f.thing()))
         .mapToDouble(Heard.Found::weight)
         .max()
         .orElse(0);
