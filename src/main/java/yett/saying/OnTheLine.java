@@ -1,5 +1,6 @@
 package yett.saying;
 
+import java.util.Arrays;
 import java.util.regex.Pattern;
 
 /**
@@ -57,7 +58,9 @@ public final class OnTheLine {
 
   /** Whether the words may be a child's who has no grown-up there. */
   public static boolean mayBeChild(String line) {
-    return CHILD.matcher(Forcing.plain(line)).find();
+    return CHILD.matcher(Forcing.plain(line)).find()
+        || Arrays.stream(line.split("[,;.!?]"))
+            .anyMatch(part -> CHILD.matcher(Forcing.plain(part)).find());
   }
 
   /** Whether the words may say that a grown-up is there now. */

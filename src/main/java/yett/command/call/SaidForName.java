@@ -2,6 +2,7 @@ package yett.command.call;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
@@ -22,6 +23,10 @@ record SaidForName(Sitting sitting, PromptRequests wishes) {
   private static final double MAY_BE_DANGER = 0.5;
 
   private static final int FEW_WORDS = 5;
+
+  /** First name and surname as they are written, "Ann Fell"; nobody writes a danger so. */
+  private static final Pattern NAME =
+      Pattern.compile("\\p{Lu}[\\p{L}'\u2019-]+(?: \\p{Lu}[\\p{L}'\u2019-]+){1,2}");
 
   /** From here on, several words are no name. */
   private static final double SURE = 0.8;
@@ -57,6 +62,9 @@ record SaidForName(Sitting sitting, PromptRequests wishes) {
   }
 
   private boolean isSaid(String words) {
+    if (NAME.matcher(words.strip()).matches()) {
+      return false;
+    }
     boolean danger =
         heard(words).dangers().stream().anyMatch(d -> !isFew(words) || d.weight() >= MAY_BE_DANGER);
     return danger || finding(words) >= MAY_BE || isAgain(words);

@@ -26,6 +26,7 @@ class ChildOnTheLineTest extends CallersCase {
       strings = {
         "the gate hums, mum is out",
         "I am nine",
+        "I'm eight, the gate is on my brother's foot",
         "I'm 10 years old and it won't open",
         "I'm home alone",
         "mummy can't get the car out",

@@ -44,6 +44,14 @@ class WhoCallsTest extends CallersCase {
         .containsExactly(new Person(Person.Part.CALLER, "Ina Teal", "555 0107"));
   }
 
+  @Test
+  void first_name_and_surname_are_a_name_whatever_they_sound_like() {
+    typed.type("it is dead", "0", "Ann Fell, 4 Quay Road, 555 0150", "1");
+    assertThat(typed.screen()).doesNotContain("That may mean danger");
+    assertThat(typed.casebook().people(typed.id()))
+        .containsExactly(new Person(Person.Part.CALLER, "Ann Fell", "555 0150"));
+  }
+
   /** Words that can be both are asked about; the answer says what they are. */
   @ParameterizedTest
   @CsvSource({"Burns, 0, Burns, ''", "'Motor works, Canal Street', no, Motor works, Canal Street"})
