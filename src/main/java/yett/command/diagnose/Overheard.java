@@ -41,8 +41,8 @@ final class Overheard {
       "Not yet. Touch nothing and press nothing until I ask you to.";
 
   private static final String NOT_AT_ALL =
-      "No. Nobody opens or closes the gate, by a button or by hand, until somebody has looked at"
-          + " it.";
+      "No. Nobody opens or closes the gate, by a button or by hand, and nobody switches anything on,"
+          + " until somebody has looked at it.";
 
   /** On a call a circuit is switched on in one repair only. */
   private static final String SWITCH_ON = "switch-on-once";
@@ -90,7 +90,9 @@ final class Overheard {
     } else if (Tripped.again(line) || Tripped.withABang(line)) {
       leaveOff(line);
     } else if (MAY_I.matcher(line.toLowerCase(Locale.ROOT)).find() && step.accept(ASKS)) {
-      boolean never = sitting.moment().judgement().forbidden().contains(SetUp.GATE_RUNNING);
+      boolean never =
+          step instanceof Step.MakeSafe
+              || sitting.moment().judgement().forbidden().contains(SetUp.GATE_RUNNING);
       readOut(never ? NOT_AT_ALL : NOT_YET);
       sitting.record(new Event.Said(line));
       throw new MovedOnException();
@@ -171,6 +173,11 @@ final class Overheard {
 
         @Override
         public Boolean handOver(Step.HandOver step) {
+          return true;
+        }
+
+        @Override
+        public Boolean makeSafe(Step.MakeSafe step) {
           return true;
         }
 

@@ -49,6 +49,15 @@ class DeskDangersTest extends CallersCase {
   }
 
   @Test
+  void nobody_switches_on_while_a_danger_is_made_safe() {
+    typed.type("it smells of burning at the box", "yes", "should I switch it on again to see");
+    assertThat(typed.screen())
+        .contains("nobody switches anything on")
+        .doesNotContain("cannot be closed");
+    assertThat(typed.stored()).contains(new Event.Said("should I switch it on again to see"));
+  }
+
+  @Test
   void other_words_do_not_put_a_suspicion_aside() {
     typed.type(FIRE_AND_SHUT_IN, "they can climb over the wall?", "0", "no", "well", "0");
     assertThat(typed.stored()).noneMatch(Event.Answered.class::isInstance);
