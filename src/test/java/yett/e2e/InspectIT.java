@@ -124,7 +124,7 @@ class InspectIT {
         .containsPattern("Harbour office: +size and supply taken as usual")
         .doesNotContain("not described yet");
     assertThat(yett(demo, "", "gates", "show", "Customs shed").stdout())
-        .containsPattern("left out of use\\.\\s+Failed: Edge reverses\\.");
+        .containsPattern("left out of use\\.\\s+Failed:\\s+Edge\\s+reverses\\.");
     String ferry = yett(demo, "", "gates", "show", "Ferry").stdout();
     assertThat(ferry).contains("Remarks:", "at this rate it reaches");
     Matcher last = Pattern.compile("(?s).*case (\\d{4}-\\d{4})").matcher(ferry);
