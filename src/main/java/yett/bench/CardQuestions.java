@@ -8,6 +8,7 @@ import java.util.function.Function;
 import yett.knowledge.Names;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.wording.Wording;
 
 /** The questions that several kinds of new cards have in common. */
 final class CardQuestions {
@@ -236,9 +237,11 @@ final class CardQuestions {
       } catch (NumberFormatException e) {
         // Reported below.
       }
-      String range = "rite a number from " + figure(least) + " to " + figure(most) + ".";
+      String range = "write a number from " + figure(least) + " to " + figure(most) + ".";
       return Optional.of(
-          answer.isBlank() ? "W" + range : "\"" + answer + "\" cannot be used: w" + range);
+          answer.isBlank()
+              ? Wording.capital(range)
+              : "\"" + answer + "\" cannot be used: " + range);
     };
   }
 

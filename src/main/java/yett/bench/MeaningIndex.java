@@ -1,9 +1,11 @@
 package yett.bench;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -28,7 +30,7 @@ public final class MeaningIndex {
   private final Phrases phrases;
 
   public MeaningIndex(RuleBase base) {
-    base.causes().values().forEach(c -> add(c.id(), c.name(), c.arises()));
+    base.causes().values().forEach(this::add);
     base.effects().values().forEach(e -> add(e.id(), e.name()));
     base.checks().values().forEach(this::add);
     base.repairs().values().forEach(this::add);
@@ -42,14 +44,14 @@ public final class MeaningIndex {
     phrases = new Phrases(ways, base.telephone().spoken().synonyms());
   }
 
-  private MeaningIndex(List<Cause> causes, RuleBase base) {
-    causes.forEach(c -> add(c.id(), c.name(), c.arises())); // what one calls it may be how it came
+  /** An index of cards of one kind. */
+  private <C> MeaningIndex(RuleBase base, Collection<C> cards, BiConsumer<MeaningIndex, C> add) {
+    cards.forEach(card -> add.accept(this, card));
     phrases = new Phrases(ways, base.telephone().spoken().synonyms());
   }
 
-  private MeaningIndex(RuleBase base, List<Repair> repairs) {
-    repairs.forEach(this::add);
-    phrases = new Phrases(ways, base.telephone().spoken().synonyms());
+  private void add(Cause cause) {
+    add(cause.id(), cause.name(), cause.arises()); // what one calls it may be how it came
   }
 
   private void add(Check check) {
@@ -85,7 +87,7 @@ public final class MeaningIndex {
     if (base.repairs().isEmpty()) {
       return List.of();
     }
-    return new MeaningIndex(base, List.copyOf(base.repairs().values()))
+    return new MeaningIndex(base, base.repairs().values(), MeaningIndex::add)
         .close(name, id -> base.repairs().get(id).name(), id -> "name its id instead");
   }
 
@@ -94,7 +96,7 @@ public final class MeaningIndex {
     if (base.causes().isEmpty()) {
       return List.of(); // nothing to hear the words by
     }
-    return new MeaningIndex(List.copyOf(base.causes().values()), base)
+    return new MeaningIndex(base, base.causes().values(), MeaningIndex::add)
         .close(
             name,
             id -> base.causes().get(id).name(),

@@ -166,6 +166,11 @@ public record CaseState(
     return latest(check).filter(a -> a.epoch() == work.epoch());
   }
 
+  /** The answer that an event gave; empty if it was taken back. */
+  public Optional<Answered> given(long event) {
+    return answers.stream().filter(a -> a.event() == event).findFirst();
+  }
+
   /** The latest answer to a check, also from before a repair. */
   public Optional<Answered> latest(String check) {
     return Optional.ofNullable(latest.get(check));

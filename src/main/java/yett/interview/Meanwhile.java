@@ -401,9 +401,10 @@ public final class Meanwhile {
 
   /** Whether an answer of this number tells of a danger, as it counts now. */
   private boolean isDanger(long event) {
-    return state.answers().stream()
-        .filter(a -> a.event() == event)
-        .anyMatch(a -> both.isDanger(new Event.Answered(a.check(), a.answer())));
+    return state
+        .given(event)
+        .filter(a -> both.isDanger(new Event.Answered(a.check(), a.answer())))
+        .isPresent();
   }
 
   private boolean isTheirs(long event) {

@@ -130,7 +130,7 @@ final class NextStep {
     }
 
     private CaseState.Answered answered(long event) {
-      return state.answers().stream().filter(a -> a.event() == event).findFirst().orElseThrow();
+      return state.given(event).orElseThrow();
     }
 
     private Step work() {

@@ -79,15 +79,14 @@ public final class BandText {
               .toList();
       return coverAll(outcomes)
           ? Optional.empty()
-          : Optional.of(
-              Character.toUpperCase(DO_NOT_MEET.charAt(0))
-                  + DO_NOT_MEET.substring(1)
-                  + ". "
-                  + MEET);
+          : Optional.of(sentence(DO_NOT_MEET) + " " + MEET);
     } catch (IllegalArgumentException | ReadingException e) {
-      String wrong = e.getMessage();
-      return Optional.of(Character.toUpperCase(wrong.charAt(0)) + wrong.substring(1) + ".");
+      return Optional.of(sentence(e.getMessage()));
     }
+  }
+
+  private static String sentence(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
   }
 
   /** Whether every reading falls in exactly one band. */

@@ -37,9 +37,9 @@ final class CorrectionLines {
   }
 
   private String answered(long event) {
-    return moment.state().answers().stream()
-        .filter(a -> a.event() == event)
-        .findFirst()
+    return moment
+        .state()
+        .given(event)
         .map(a -> "\"" + words.ask(a.check()) + " " + words.answer(a.check(), a.answer()) + "\"")
         .orElse("an answer that was taken back");
   }

@@ -1,6 +1,5 @@
 package yett.saying;
 
-import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -9,11 +8,17 @@ import java.util.regex.Pattern;
  * pushed open"; but a gate that is forced can leave its track and fall.
  */
 public final class Forcing {
+  /** Who may force the gate, or hold it; alternatives of a pattern. */
+  static final String PEOPLE =
+      "i|we|he|she|they|im|were|hes|shes|theyre|ive|weve|theyve|ill|some(?:body|one)|people|lads?"
+          + "|boys?|man|men|bloke|guys?|kids?|drivers?|husband|wife|son|brother|father|dad"
+          + "|neighbours?|caretaker|foreman|guard";
+
   private static final String PERSON =
-      "(?:i|we|he|she|they|im|were|hes|shes|theyre|ive|weve|theyve|ill|theyll|lets"
-          + "|some(?:body|one)|every(?:body|one)|people|lads?|boys?|man|men|bloke|guys?|kids?"
-          + "|drivers?|husband|wife|son|daughter|brother|sister|father|mother|dad|mum|mom|grandad|grandma"
-          + "|uncle|friends?|mates?|neighbours?|caretaker|foreman|guard)";
+      "(?:"
+          + PEOPLE
+          + "|theyll|lets|every(?:body|one)|daughter|sister|mother|mum|mom|grandad|grandma|uncle"
+          + "|friends?|mates?)";
 
   private static final String GATE =
       "(?:(?:the|that|this|our|whole|bloody|damn|stupid) )*"
@@ -109,20 +114,12 @@ public final class Forcing {
 
   /** Whether somebody forces the gate, has forced it, means to, or asks whether to. */
   public static boolean in(String line) {
-    String plain = plain(line);
+    String plain = PlainWords.of(line);
     return FORCED.matcher(plain).find() && !DENIED.matcher(plain).find();
   }
 
   /** Whether it was only asked or meant, and may not have been done. */
   public static boolean isOnlyMeant(String line) {
-    return in(line) && MEANT.matcher(plain(line)).find();
-  }
-
-  /** In small letters, without punctuation: people type "im" and "I'm". */
-  static String plain(String line) {
-    return line.toLowerCase(Locale.ROOT)
-        .replaceAll("['\u2019]", "")
-        .replaceAll("[^\\p{L}\\p{N}]+", " ")
-        .strip();
+    return in(line) && MEANT.matcher(PlainWords.of(line)).find();
   }
 }

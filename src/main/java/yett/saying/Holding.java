@@ -7,10 +7,7 @@ import java.util.regex.Pattern;
  * can start, fall or roll, and takes whoever holds it along.
  */
 public final class Holding {
-  private static final String PERSON =
-      "(?:i|we|he|she|they|im|were|hes|shes|theyre|ill|ive|weve|theyve|some(?:body|one)|people|the lads|lads?|boys?"
-          + "|man|men|bloke|guys?|kids?|drivers?|husband|wife|son|brother|father|dad|neighbours?"
-          + "|caretaker|foreman|guard|colleagues?|mate)";
+  private static final String PERSON = "(?:" + Forcing.PEOPLE + "|the lads|colleagues?|mate)";
 
   private static final String GATE =
       "(?:(?:the|that|this|our|whole|bloody|damn|stupid) )*"
@@ -60,7 +57,7 @@ public final class Holding {
 
   /** Whether somebody holds the gate now. */
   public static boolean in(String line) {
-    String plain = Forcing.plain(line);
+    String plain = PlainWords.of(line);
     return HELD.matcher(plain).find()
         && !DENIED.matcher(plain).find()
         && !OFF_SOMEBODY.matcher(plain).find();

@@ -37,7 +37,7 @@ final class Injury {
   private Injury() {}
 
   static boolean in(String clause) {
-    String plain = Forcing.plain(clause);
+    String plain = PlainWords.of(clause);
     return HURT.matcher(plain).find() && !DENIED.matcher(plain).find() && !NotNow.in(clause);
   }
 }

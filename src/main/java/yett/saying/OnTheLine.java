@@ -58,14 +58,14 @@ public final class OnTheLine {
 
   /** Whether the words may be a child's who has no grown-up there. */
   public static boolean mayBeChild(String line) {
-    return CHILD.matcher(Forcing.plain(line)).find()
+    return CHILD.matcher(PlainWords.of(line)).find()
         || Arrays.stream(line.split("[,;.!?]"))
-            .anyMatch(part -> CHILD.matcher(Forcing.plain(part)).find());
+            .anyMatch(part -> CHILD.matcher(PlainWords.of(part)).find());
   }
 
   /** Whether the words may say that a grown-up is there now. */
   public static boolean mayBeGrownUp(String line) {
-    String plain = Forcing.plain(line);
+    String plain = PlainWords.of(line);
     return GROWN_UP_CAME.matcher(plain).find() && !CHILD.matcher(plain).find();
   }
 }

@@ -19,7 +19,7 @@ final class RollsAway {
   private RollsAway() {}
 
   static boolean in(String clause) {
-    String plain = Forcing.plain(clause);
+    String plain = PlainWords.of(clause);
     return ROLLS.matcher(plain).find() && !DENIED.matcher(plain).find();
   }
 }

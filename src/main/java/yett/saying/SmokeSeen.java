@@ -37,7 +37,7 @@ final class SmokeSeen {
   }
 
   private static boolean is(Pattern seen, String clause) {
-    String plain = Forcing.plain(clause);
+    String plain = PlainWords.of(clause);
     return seen.matcher(plain)
             .results()
             .anyMatch(m -> !DENIED.matcher(before(plain, m.start())).find())

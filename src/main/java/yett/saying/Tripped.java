@@ -84,25 +84,25 @@ public final class Tripped {
 
   /** Whether it is only said that it is off, and not that it goes off again and again. */
   static boolean isDown(String line) {
-    String plain = Forcing.plain(line);
+    String plain = PlainWords.of(line);
     return DOWN.matcher(plain).find() && !HABIT.matcher(plain).find();
   }
 
   /** Whether it went off once more, or goes off again and again. */
   public static boolean again(String line) {
-    String plain = RUNS_AGAIN.matcher(Forcing.plain(line)).replaceAll("runs");
+    String plain = RUNS_AGAIN.matcher(PlainWords.of(line)).replaceAll("runs");
     return ONCE_MORE.matcher(plain).find() && !OTHER.matcher(plain).find();
   }
 
   /** Whether it went off, or was put on, with a bang, a flash or sparks. */
   public static boolean withABang(String line) {
-    String plain = Forcing.plain(line);
+    String plain = PlainWords.of(line);
     return BANG.matcher(plain).find() && !NO_BANG.matcher(plain).find();
   }
 
   /** Whether a line answers with yes where it was asked whether it had gone off before. */
   public static boolean before(String line) {
-    String plain = Forcing.plain(line);
+    String plain = PlainWords.of(line);
     return !NEVER.matcher(plain).find()
         && WENT.matcher(plain).find()
         && BEFORE.matcher(plain).find();

@@ -49,11 +49,12 @@ public final class ForceWords {
 
   /** The verdict, and how often it was measured if that was not often enough. */
   public static String judged(ForcePoint force) {
-    return verdict(force) + (isFew(force) ? ", " + times(force) : "");
+    return verdict(force) + tooFew(force);
   }
 
-  private static boolean isFew(ForcePoint force) {
-    return force.verdict() == Verdict.MISSED && force.times() < ForcePoint.TIMES;
+  private static String tooFew(ForcePoint force) {
+    boolean few = force.verdict() == Verdict.MISSED && force.times() < ForcePoint.TIMES;
+    return few ? ", " + times(force) : "";
   }
 
   /** The way of the leaf in a proof: closing or opening. */
@@ -98,7 +99,7 @@ public final class ForceWords {
     String points =
         forces.points(proof).stream()
             .filter(Forces.Point::isOver)
-            .map(p -> figures(p) + (isFew(p.force()) ? ", " + times(p.force()) : ""))
+            .map(p -> figures(p) + tooFew(p.force()))
             .collect(Collectors.joining("; "));
     return points.isEmpty()
         ? Optional.empty()

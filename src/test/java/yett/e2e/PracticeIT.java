@@ -38,7 +38,7 @@ class PracticeIT {
       pty.expect("no danger to people", Visitor.PATIENCE);
       pty.enter("noise-kind");
       pty.expect("the chain slaps or rattles.", Visitor.PATIENCE);
-      pty.expect("Minute 2> ", Visitor.PATIENCE);
+      pty.expect("Minute 3> ", Visitor.PATIENCE);
       pty.ctrlD();
       assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
       assertThat(pty.transcript())

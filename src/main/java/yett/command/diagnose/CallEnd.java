@@ -13,6 +13,7 @@ import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Answer;
 import yett.interview.CallLog;
+import yett.interview.CaseState;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Step;
@@ -128,28 +129,26 @@ public final class CallEnd {
    * children who rode on the gate. That the gate runs does not say so.
    */
   private boolean isOver() {
-    for (StopNow stop : sitting.moment().judgement().stops()) {
-      Optional<Check> told =
-          sitting.moment().state().answers().stream()
-              .filter(a -> a.event() == stop.event())
-              .map(a -> sitting.base().checks().get(a.check()))
-              .findFirst();
-      if (told.isPresent()) {
-        String name = sitting.base().stops().get(stop.stop()).name();
-        sitting.show(
-            Block.paragraph(
-                Text.of("Read out: ")
-                    .and(Text.strong("You said before: " + name + ". Is that over now?"))));
-        if (!yes("yes; no if it is not, or if nobody can tell")) {
-          sitting.say("Then somebody has to see to it. The case stays open.");
-          sitting.record(new Event.GaveUp("It works again. A danger was reported"));
-          return false;
-        }
-        sitting.record(
-            new Event.Answered(
-                told.get().id(), new Answer.Chosen(told.get().outcomes().get(0).id())));
-      }
+    return sitting.moment().judgement().stops().stream().allMatch(this::isOver);
+  }
+
+  private boolean isOver(StopNow stop) {
+    Optional<CaseState.Answered> told = sitting.moment().state().given(stop.event());
+    if (told.isEmpty()) {
+      return true; // it rests on no answer that somebody could give anew
     }
+    String name = sitting.base().stops().get(stop.stop()).name();
+    sitting.show(
+        Block.paragraph(
+            Text.of("Read out: ")
+                .and(Text.strong("You said before: " + name + ". Is that over now?"))));
+    if (!yes("yes; no if it is not, or if nobody can tell")) {
+      sitting.say("Then somebody has to see to it. The case stays open.");
+      sitting.record(new Event.GaveUp("It works again. A danger was reported"));
+      return false;
+    }
+    Check check = sitting.base().checks().get(told.get().check());
+    sitting.record(new Event.Answered(check.id(), new Answer.Chosen(check.outcomes().get(0).id())));
     return true;
   }
 

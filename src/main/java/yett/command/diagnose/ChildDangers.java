@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import yett.command.common.CannotTellWords;
 import yett.console.Block;
@@ -55,40 +56,72 @@ final class ChildDangers {
     while (!open.isEmpty()) {
       Danger danger = open.remove(0);
       sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(question(danger)))));
-      Optional<Boolean> so = Optional.empty();
-      boolean answered = false;
-      while (!answered) {
-        String line = sitting.line("yes, no, or unknown").strip();
-        if (!ChildRings.isOn(sitting)) {
+      switch (reply(line -> hear(line, danger, open, answers))) {
+        case YES -> {
+          answers.so().add(danger);
+          return Optional.of(answers);
+        }
+        case NO -> answers.denied().add(danger);
+        case UNTOLD -> {}
+        case ELSEWHERE -> {
           return Optional.empty();
         }
-        if (YES.matcher(line).matches() || NO.matcher(line).matches()) {
-          so = Optional.of(YES.matcher(line).matches());
-          answered = true;
-        } else if (line.equalsIgnoreCase("d") || CannotTellWords.answer(line).isPresent()) {
-          answered = true;
-        } else if (wishes.grant(line)) {
-          return Optional.empty();
-        } else {
-          sitting.say("Type yes, no or unknown, as the child says it.");
-        }
-        if (line.contains(" ")) {
-          answers.words().add(line);
-          sitting.ears().dangers().hear(line, list).stream()
-              .map(this::plainForm)
-              .filter(d -> !open.contains(d) && !d.equals(danger) && !answers.denied().contains(d))
-              .forEach(d -> open.add(0, d));
-        }
-      }
-      if (so.orElse(false)) {
-        answers.so().add(danger);
-        return Optional.of(answers);
-      }
-      if (so.isPresent()) {
-        answers.denied().add(danger);
       }
     }
     return Optional.of(answers);
+  }
+
+  /** What comes of a question; elsewhere: something else comes first, or a grown-up has come. */
+  private enum Reply {
+    YES,
+    NO,
+    UNTOLD,
+    ELSEWHERE
+  }
+
+  /**
+   * @param more takes a line that says more than a word
+   */
+  private Reply reply(Consumer<String> more) {
+    while (true) {
+      String line = sitting.line("yes, no, or unknown").strip();
+      if (!ChildRings.isOn(sitting)) {
+        return Reply.ELSEWHERE;
+      }
+      Optional<Reply> reply = read(line);
+      if (reply.isEmpty() && wishes.grant(line)) {
+        return Reply.ELSEWHERE;
+      }
+      if (reply.isEmpty()) {
+        sitting.say("Type yes, no or unknown, as the child says it.");
+      }
+      if (line.contains(" ")) {
+        more.accept(line);
+      }
+      if (reply.isPresent()) {
+        return reply.get();
+      }
+    }
+  }
+
+  private static Optional<Reply> read(String line) {
+    if (YES.matcher(line).matches()) {
+      return Optional.of(Reply.YES);
+    }
+    if (NO.matcher(line).matches()) {
+      return Optional.of(Reply.NO);
+    }
+    boolean untold = line.equalsIgnoreCase("d") || CannotTellWords.answer(line).isPresent();
+    return untold ? Optional.of(Reply.UNTOLD) : Optional.empty();
+  }
+
+  /** Keeps what the child says besides, and asks next about dangers that it may mean. */
+  private void hear(String line, Danger asked, List<Danger> open, Answers answers) {
+    answers.words().add(line);
+    sitting.ears().dangers().hear(line, list).stream()
+        .map(this::plainForm)
+        .filter(d -> !open.contains(d) && !d.equals(asked) && !answers.denied().contains(d))
+        .forEach(d -> open.add(0, d));
   }
 
   /**

@@ -18,8 +18,7 @@ import yett.console.Block;
  * is typed: Enter alone takes nothing, however clear the words were.
  */
 record Choices(Sitting sitting) {
-  private static final Set<String> AGREED = Set.of("yes", "y", "right", "correct", "ok");
-  private static final Set<String> YES = Set.of("yes", "y", "1", "right", "correct", "ok");
+  private static final Set<String> YES = Set.of("yes", "y", "right", "correct", "ok");
   private static final Set<String> NO = Set.of("2", "wrong");
 
   /** Whether the line takes none of the things, or takes nothing back but the question itself. */
@@ -61,7 +60,7 @@ record Choices(Sitting sitting) {
         shown + " Right? yes, or Enter for no",
         line -> {
           String said = line.toLowerCase(Locale.ROOT);
-          return YES.contains(said)
+          return YES.contains(said) || said.equals("1")
               ? Prompt.Reading.of(true)
               : isNone(line) || NO.contains(said) || otherwise.test(line)
                   ? Prompt.Reading.of(false)
@@ -84,7 +83,7 @@ record Choices(Sitting sitting) {
     return sitting.until(
         "Numbers, or Enter for none",
         line -> {
-          if (AGREED.contains(line.toLowerCase(Locale.ROOT))) { // to which of them?
+          if (YES.contains(line.toLowerCase(Locale.ROOT))) { // to which of them?
             return Prompt.Reading.again("Type the numbers of those that are right.");
           }
           ListChoice.Several picked = ListChoice.several(isNone(line) ? "" : line, texts, texts);

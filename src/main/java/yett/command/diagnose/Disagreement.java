@@ -44,8 +44,8 @@ record Disagreement(Sitting sitting) {
   }
 
   private Optional<CaseState.Answered> given(Conflict.Part part, Moment now) {
-    return now.state().answers().stream()
-        .filter(a -> a.event() == part.event() && sitting.base().checks().containsKey(a.check()))
-        .findFirst();
+    return now.state()
+        .given(part.event())
+        .filter(a -> sitting.base().checks().containsKey(a.check()));
   }
 }

@@ -30,9 +30,13 @@ record LeftOpen(Casebook casebook, Expertise expertise) {
 
   /** What was left; empty if nothing was, or if nobody inspected the gate yet. */
   List<Block> at(String gate) {
+    List<CaseSummary> cases = casebook.casesAt(gate).stream().limit(MOST).toList();
+    if (cases.isEmpty()) {
+      return List.of(); // a new gate waits for no interview
+    }
     List<String> left = new ArrayList<>();
     try (Interview interview = expertise.newInterview()) {
-      for (CaseSummary line : casebook.casesAt(gate).stream().limit(MOST).toList()) {
+      for (CaseSummary line : cases) {
         var entries = OpenCase.entries(casebook.events(line.id()));
         CaseState state = CaseState.of(entries);
         if (state.closed().isEmpty() || state.opened().isEmpty()) {

@@ -1,11 +1,11 @@
 package yett.command.diagnose;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import yett.knowledge.Pressing;
 import yett.saying.Heard;
+import yett.saying.PlainWords;
 import yett.saying.Thing;
 import yett.wording.Wording;
 
@@ -32,7 +32,7 @@ public record SaidUrgency(Sitting sitting) {
    * say neither, or tell of a danger, which comes first.
    */
   public Optional<List<Integer>> in(String line, List<Pressing> list) {
-    if (CAN_WAIT.matcher(plain(line)).matches()) {
+    if (CAN_WAIT.matcher(PlainWords.of(line)).matches()) {
       sitting.say("Taken as 0: it can wait.");
       return Optional.of(List.of());
     }
@@ -77,12 +77,5 @@ public record SaidUrgency(Sitting sitting) {
 
   private String first(String check) {
     return sitting.base().checks().get(check).outcomes().get(0).id();
-  }
-
-  private static String plain(String line) {
-    return line.toLowerCase(Locale.ROOT)
-        .replaceAll("['\u2019]", "")
-        .replaceAll("[^\\p{L}\\p{N}]+", " ")
-        .strip();
   }
 }
