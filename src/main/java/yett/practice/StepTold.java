@@ -1,13 +1,17 @@
 package yett.practice;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import yett.knowledge.Check;
+import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.replay.Replayed;
 import yett.wording.Wording;
 
 /** Tells the steps of a run in sentences, with the words of the cards in place of ids. */
 public record StepTold(RuleBase base) {
+  private static final Pattern QUOTED_ID = Pattern.compile("\"([a-z0-9-]+)\"");
 
   public String words(Replayed.Taken step) {
     return switch (step.kind()) {
@@ -32,6 +36,19 @@ public record StepTold(RuleBase base) {
     return check != null && check.indexOf(answer) >= 0
         ? Wording.meaning(check, answer)
         : answer.equals("cannot-tell") ? "it cannot be told" : answer;
+  }
+
+  /** The reason of a step, with the names of cards in place of their ids. */
+  public String reason(Replayed.Why why) {
+    return QUOTED_ID
+        .matcher(why.words())
+        .replaceAll(id -> Matcher.quoteReplacement("\"" + card(id.group(1)) + "\""));
+  }
+
+  private String card(String id) {
+    Check check = base.checks().get(id);
+    Repair repair = base.repairs().get(id);
+    return check != null ? check.ask() : repair != null ? repair.name() : id;
   }
 
   private String name(String id) {

@@ -35,4 +35,21 @@ class StepToldTest {
     assertThat(told("repair", "x", "Take up the chain", "done"))
         .isEqualTo("Mend: Take up the chain");
   }
+
+  @Test
+  void no_reason_shows_an_id() {
+    Replayed.Why why =
+        new Replayed.Why(
+            "confirms \"slacken-chain\"; \"chain-looks\" came second, \"Ever\"",
+            Optional.empty(),
+            Optional.empty(),
+            List.of());
+    assertThat(new StepTold(Shipped.BASE).reason(why))
+        .isEqualTo(
+            "confirms \""
+                + Shipped.BASE.repairs().get("slacken-chain").name()
+                + "\"; \""
+                + Shipped.BASE.checks().get("chain-looks").ask()
+                + "\" came second, \"Ever\"");
+  }
 }

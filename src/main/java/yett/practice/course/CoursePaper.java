@@ -149,7 +149,7 @@ public final class CoursePaper {
       if (!step.kind().equals(DANGER)) {
         paper.item(++number, told.words(step));
         if (!step.why().words().isBlank()) {
-          paper.inner("because: " + step.why().words());
+          paper.inner("because: " + told.reason(step.why()));
         }
       } else {
         if (!before.equals(DANGER)) {
