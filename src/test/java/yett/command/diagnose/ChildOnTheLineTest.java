@@ -75,7 +75,7 @@ class ChildOnTheLineTest extends CallersCase {
     String page = DispatchPage.markdown(sheet(), Optional.empty());
     assertThat(page)
         .contains("A child rang", "Fetch a grown-up to the telephone")
-        .doesNotContain("Put somebody at the opening");
+        .doesNotContain("Have somebody watch the opening");
   }
 
   /** Also in an emergency: what is read out has no hand in it. */
