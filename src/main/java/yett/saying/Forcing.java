@@ -12,13 +12,10 @@ public final class Forcing {
   static final String PEOPLE =
       "i|we|he|she|they|im|were|hes|shes|theyre|ive|weve|theyve|ill|some(?:body|one)|people|lads?"
           + "|boys?|man|men|bloke|guys?|kids?|drivers?|husband|wife|son|brother|father|dad"
-          + "|neighbours?|caretaker|foreman|guard";
+          + "|daughter|sister|mother|mum|mom|grandad|grandma|uncle|friends?|mates?|colleagues?"
+          + "|every(?:body|one)|neighbours?|caretaker|foreman|guard";
 
-  private static final String PERSON =
-      "(?:"
-          + PEOPLE
-          + "|theyll|lets|every(?:body|one)|daughter|sister|mother|mum|mom|grandad|grandma|uncle"
-          + "|friends?|mates?)";
+  private static final String PERSON = "(?:" + PEOPLE + "|theyll|lets)";
 
   private static final String GATE =
       "(?:(?:the|that|this|our|whole|bloody|damn|stupid) )*"

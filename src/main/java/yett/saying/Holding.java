@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * can start, fall or roll, and takes whoever holds it along.
  */
 public final class Holding {
-  private static final String PERSON = "(?:" + Forcing.PEOPLE + "|the lads|colleagues?|mate)";
+  private static final String PERSON = "(?:" + Forcing.PEOPLE + ")";
 
   private static final String GATE =
       "(?:(?:the|that|this|our|whole|bloody|damn|stupid) )*"

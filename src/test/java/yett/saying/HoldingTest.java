@@ -14,6 +14,8 @@ class HoldingTest {
         "he's holding it back with both hands",
         "we hold the gate shut",
         "two lads are holding the gate up",
+        "my sister is holding the gate",
+        "my mum keeps it shut with her back",
         "still holding it",
         "she keeps it open with her foot",
         "somebody is standing against the gate",
