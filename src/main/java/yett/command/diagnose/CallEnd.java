@@ -27,6 +27,11 @@ import yett.wording.CallWords;
 
 /** Endings of a call that the caller can bring about at any prompt. */
 public final class CallEnd {
+  /** Instructions to a caller for trying the gate. */
+  public static final String TO_TRY =
+      "See that nobody holds the gate or leans on it. Stand to the side, with nobody in the opening."
+          + " Let it open once and close once, and watch. Does it run as it should?";
+
   private static final Pattern NO = Pattern.compile("(?i)(?:no|nope|nah)[,.;:! ]+(?<more>\\S.*)");
 
   private static final Pattern DID =
@@ -178,7 +183,7 @@ public final class CallEnd {
     boolean seen = yes("yes; no if it has not, or if nobody watched");
     // Between the steps of a repair nobody runs the gate: what has to be seen first may still come.
     if (!seen && !isDeclined() && !(sitting.moment().step() instanceof Step.Mend)) {
-      sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.TO_TRY))));
+      sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(TO_TRY))));
       seen = yes("yes; no if it does not, or if it cannot be tried");
     }
     if (!seen) {

@@ -11,6 +11,7 @@ import yett.interview.Occasion;
 import yett.interview.Prospects;
 import yett.interview.Step;
 import yett.knowledge.Check;
+import yett.knowledge.Columns;
 import yett.knowledge.RuleBase;
 import yett.wording.Figures;
 import yett.wording.StepWords;
@@ -33,7 +34,7 @@ record CheckViews(RuleBase base, CautionViews cautions) {
     new StillInForce(base).afterDanger(moment).ifPresent(blocks::add);
     blocks.add(Block.paragraph(Text.strong(check.ask())));
     List<Block.Row> rows = howAndUsual(step);
-    rows.addAll(ForceEntry.rows(check, moment));
+    rows.addAll(ForceViews.rows(check, moment));
     blocks.add(new Block.Rows(rows));
     blocks.addAll(cautions.written(step.cautions()));
     blocks.add(answers(step, moment));
@@ -57,10 +58,13 @@ record CheckViews(RuleBase base, CautionViews cautions) {
         .ifPresent(
             c ->
                 rows.add(
-                    Block.row(
-                        "Type",
-                        "one reading, or both with a slash: " + Difference.names(c) + ".")));
+                    Block.row("Type", "one reading, or both with a slash: " + names(c) + ".")));
     return rows;
+  }
+
+  /** The two columns, as a person types answers to them. */
+  static String names(Columns columns) {
+    return String.join("/", columns.names());
   }
 
   /** Why the check comes up, if for another reason than what it tells. */

@@ -35,9 +35,4 @@ record Difference(RuleBase base, Moment moment) {
     return new Answer.Chosen(
         unusual.size() == 1 ? unusual.iterator().next() : look.outcomes().get(0).id());
   }
-
-  /** The two columns, as a person types answers to them. */
-  static String names(Columns columns) {
-    return String.join("/", columns.names());
-  }
 }

@@ -1,6 +1,5 @@
 package yett.command.diagnose;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,7 +14,6 @@ import yett.console.Block;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Forces;
-import yett.interview.Moment;
 import yett.knowledge.Check;
 import yett.quantity.Quantity;
 import yett.quantity.Reading;
@@ -27,10 +25,6 @@ import yett.worksheet.force.CurveFile;
 
 /** Takes the forces measured in a proof, typed or read from the file of a meter. */
 record ForceEntry(Sitting sitting) {
-  private static final String FORM =
-      "force GAP HEIGHT FORCE TIME, such as: force 50 low 380 N 420 ms; or with the meter's file:"
-          + " force 50 low curve.csv. Gaps: 50, 300, 500 (mm). Heights: low, middle, top.";
-
   private static final Pattern LINE =
       Pattern.compile(
           "force\\s+(\\d+)(?:\\s*mm)?\\s+(\\p{Alpha}+)\\s+(.+)", Pattern.CASE_INSENSITIVE);
@@ -42,20 +36,6 @@ record ForceEntry(Sitting sitting) {
   private static final Pattern WITHOUT_TIME =
       Pattern.compile("[\\d.,]+\\s*(?:N|kN|lbf)?", Pattern.CASE_INSENSITIVE);
 
-  /** Lines with what was measured so far, and how to enter more; empty for other checks. */
-  static List<Block.Row> rows(Check check, Moment moment) {
-    List<Block.Row> rows = new ArrayList<>();
-    if (Forces.PROOFS.contains(check.id())) {
-      Forces forces = Forces.of(moment.entries());
-      forces.points(check.id()).forEach(p -> rows.add(Block.row("Force", ForceWords.line(p))));
-      forces
-          .owed(check.id())
-          .forEach(p -> rows.add(Block.row("Measure again", ForceWords.line(p))));
-      rows.add(Block.row("With a meter", FORM + " Measure each point three times."));
-    }
-    return rows;
-  }
-
   /**
    * Stores the force if the line gives one, or says why not. Returns whether the line was about a
    * force.
@@ -66,7 +46,7 @@ record ForceEntry(Sitting sitting) {
       return false;
     }
     if (line.strip().equalsIgnoreCase("force")) {
-      sitting.show(new Block.Rows(rows(check, sitting.moment())));
+      sitting.show(new Block.Rows(ForceViews.rows(check, sitting.moment())));
       return true;
     }
     try {
@@ -111,12 +91,14 @@ record ForceEntry(Sitting sitting) {
   static Event.ForceTaken read(String proof, String line) {
     Matcher words = LINE.matcher(line);
     if (!words.matches()) {
-      throw new InputException("Type " + FORM);
+      throw new InputException("Type " + ForceViews.FORM);
     }
     int gap = words.group(1).length() > 4 ? 0 : Integer.parseInt(words.group(1));
     Event.Height height =
         Event.Height.of(words.group(2))
-            .orElseThrow(() -> new InputException("Heights are low, middle and top. Type " + FORM));
+            .orElseThrow(
+                () ->
+                    new InputException("Heights are low, middle and top. Type " + ForceViews.FORM));
     if (!Event.ForceTaken.GAPS.contains(gap)) {
       throw new InputException("The gaps to measure at are 50, 300 and 500 mm.");
     }

@@ -45,7 +45,7 @@ record InspectionViews(RuleBase base, CautionViews cautions) {
     words(moment).baseline(check).ifPresent(b -> rows.add(Block.row("Baseline", b)));
     words(moment).sinceBaseline(check).ifPresent(l -> rows.add(Block.row("Last", l)));
     words(moment).trend(check).ifPresent(t -> rows.add(Block.row("Trend", t)));
-    rows.addAll(ForceEntry.rows(check, moment));
+    rows.addAll(ForceViews.rows(check, moment));
     blocks.add(new Block.Rows(rows));
     blocks.addAll(cautions.written(step.cautions()));
     List<Inspection.Result> missing = inspection.notBeforeRun(check);

@@ -112,7 +112,7 @@ record LookColumns(
 
   private static String where(List<Check> looks) {
     return columns(looks)
-        .map(c -> "only " + numbers(looks) + " can be answered for " + Difference.names(c))
+        .map(c -> "only " + numbers(looks) + " can be answered for " + CheckViews.names(c))
         .orElse("no look of this round has two columns");
   }
 

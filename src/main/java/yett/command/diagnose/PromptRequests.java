@@ -36,7 +36,7 @@ public final class PromptRequests {
     this.sitting = sitting;
     this.corrections = new Corrections(sitting);
     this.end = new CallEnd(sitting, this);
-    this.volunteered = new Volunteered(sitting, end);
+    this.volunteered = new Volunteered(sitting, words -> end.worksAgain(Optional.of(words)));
     this.checks = new CheckList(sitting);
     this.suspicion = new Suspicion(sitting, checks);
     sitting.hears(this::grantOrHear);

@@ -32,9 +32,7 @@ record ReportCorrections(Sitting sitting) {
     if (told.siteTaken()) {
       intake.add(
           new Corrections.Said(
-              "site",
-              "The gate as installed",
-              () -> new SiteForm(sitting, new PromptRequests(sitting), Map.of()).correct()));
+              "site", "The gate as installed", () -> new SiteEntry(sitting).correct()));
     }
     told.complaints()
         .ifPresent(

@@ -22,11 +22,6 @@ public final class RetestList {
           + " counts. If not, see that nobody holds it or leans on it, stand to the side, with nobody"
           + " in the opening, let it do what is missing, and watch.";
 
-  /** Instructions to a caller for trying the gate. */
-  public static final String TO_TRY =
-      "See that nobody holds the gate or leans on it. Stand to the side, with nobody in the opening."
-          + " Let it open once and close once, and watch. Does it run as it should?";
-
   private static final String PART = "part";
   private static final String OTHER = "other";
 

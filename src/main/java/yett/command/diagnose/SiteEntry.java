@@ -41,6 +41,26 @@ final class SiteEntry {
     return sitting.moment().state().told().site();
   }
 
+  /** Shows these questions a line each, and a page at a time. */
+  public void list(List<SiteQuestion> questions) {
+    sitting.screen(views.list(questions, answers()));
+  }
+
+  /** Lets the person change lines of the page later, until they are finished. */
+  public void correct() {
+    list(questions());
+    while (true) {
+      List<SiteQuestion> questions = questions();
+      String line = sitting.line("Type what differs, or press Enter when all is right");
+      if (line.isBlank()) {
+        return;
+      }
+      if (!change(line, questions)) {
+        sitting.say("Type what differs (6 m, no loops, 120 V), or a number, or just press Enter.");
+      }
+    }
+  }
+
   /**
    * Takes a line that changes something; returns whether it did.
    *

@@ -73,7 +73,7 @@ public final class SiteForm {
    */
   private void show(List<SiteQuestion> page, boolean list) {
     if (list) {
-      sitting.screen(entry.views().list(page, entry.answers()));
+      entry.list(page);
     } else {
       List<SiteQuestion> rest = entry.questions().stream().filter(q -> !page.contains(q)).toList();
       sitting.show(entry.views().page(page, entry.answers(), rest));
@@ -88,21 +88,6 @@ public final class SiteForm {
     return entry.questions().stream()
         .filter(q -> SiteViews.matters(q, entry.answers()) || GateWords.tells(q))
         .toList();
-  }
-
-  /** Lets the person change lines of the page later, until they are finished. */
-  public void correct() {
-    show(entry.questions(), true);
-    while (true) {
-      List<SiteQuestion> questions = entry.questions();
-      String line = sitting.line("Type what differs, or press Enter when all is right");
-      if (line.isBlank()) {
-        return;
-      }
-      if (!entry.change(line, questions)) {
-        sitting.say("Type what differs (6 m, no loops, 120 V), or a number, or just press Enter.");
-      }
-    }
   }
 
   /** Takes over known answers that were not given differently in this case. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
@@ -43,14 +44,17 @@ public final class Volunteered {
   private final ToldAndConfirmed takenUp;
   private final ToldDangers dangers;
   private final ToldReadings readings;
-  private final CallEnd end;
+  private final Consumer<String> worksAgain;
 
   /** The check whose question a caller is at. */
   private Optional<Check> asked = Optional.empty();
 
-  Volunteered(Sitting sitting, CallEnd end) {
+  /**
+   * @param worksAgain takes a caller's words by which the gate works again
+   */
+  public Volunteered(Sitting sitting, Consumer<String> worksAgain) {
     this.sitting = sitting;
-    this.end = end;
+    this.worksAgain = worksAgain;
     this.takenUp = new ToldAndConfirmed(sitting);
     this.dangers = new ToldDangers(sitting, takenUp);
     this.readings = new ToldReadings(sitting, takenUp);
@@ -205,7 +209,7 @@ public final class Volunteered {
       return true;
     }
     if (told.isEmpty() && new WorksAgain(sitting).tellsOfIt(words)) {
-      end.worksAgain(Optional.of(words));
+      worksAgain.accept(words);
       return true;
     }
     Optional<Thing> named = new NamedThing(sitting.base()).of(words);

@@ -158,7 +158,7 @@ class DeskDangersTest extends CallersCase {
     assertThat(typed.stored()).contains(new Event.Said("its off"));
     assertThat(typed.screen())
         .contains("Then the call goes on where it was.")
-        .doesNotContain("Type yes or no", RetestList.TO_TRY);
+        .doesNotContain("Type yes or no", CallEnd.TO_TRY);
   }
 
   @Test
@@ -209,7 +209,7 @@ class DeskDangersTest extends CallersCase {
 
   @Test
   void before_the_gate_is_moved_nobody_holds_it() {
-    assertThat(RetestList.TO_TRY).startsWith("See that nobody holds the gate");
+    assertThat(CallEnd.TO_TRY).startsWith("See that nobody holds the gate");
     assertThat(RetestList.SEEN_OR_TRIED).contains("nobody holds it or leans on it");
     assertThat(Shipped.BASE.telephone().cautions().get("leaf-crushes")).contains("Let go of it");
   }
