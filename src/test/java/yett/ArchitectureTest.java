@@ -84,6 +84,14 @@ class ArchitectureTest {
           .because("a call is led within a conversation, which must not know how");
 
   @ArchTest
+  static final ArchRule no_two_packages_within_commands_know_each_other =
+      slices()
+          .matching("yett.command.(**)")
+          .should()
+          .beFreeOfCycles()
+          .because("a part of the dialogue can be changed without reading those that use it");
+
+  @ArchTest
   static final ArchRule text_search_is_for_sayings =
       onlyIn(packages("org.apache.lucene.."), "yett.saying..")
           .because("one package understands words, the others work with complaints");

@@ -13,7 +13,7 @@ import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.ParsedInput;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
-import yett.command.diagnose.Ears;
+import yett.command.diagnose.sitting.Ears;
 import yett.console.Block;
 import yett.console.StandardStreams;
 

@@ -9,7 +9,7 @@ import yett.casebook.CaseId;
 import yett.command.common.Completions;
 import yett.command.common.PrintedFiles;
 import yett.command.common.UsageException;
-import yett.command.diagnose.NewCase;
+import yett.command.diagnose.opening.NewCase;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import yett.casebook.Person;
 import yett.casebook.Person.Part;
-import yett.command.diagnose.Sitting;
+import yett.command.diagnose.sitting.Sitting;
 
 /** The callers of a case as they are kept: the first one, and the latest of the others. */
 record Callers(Sitting sitting) {

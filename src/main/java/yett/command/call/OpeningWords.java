@@ -1,8 +1,8 @@
 package yett.command.call;
 
 import java.util.List;
-import yett.command.diagnose.PromptRequests;
-import yett.command.diagnose.Sitting;
+import yett.command.diagnose.question.PromptRequests;
+import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Moment;

@@ -1,10 +1,9 @@
 package yett.command.call;
 
 import java.util.Optional;
-import yett.command.diagnose.PromptRequests;
-import yett.command.diagnose.Sitting;
-import yett.command.diagnose.UnheardSentences;
-import yett.command.diagnose.WorksAgain;
+import yett.command.diagnose.question.PromptRequests;
+import yett.command.diagnose.sitting.Sitting;
+import yett.command.diagnose.told.WorksAgain;
 
 /** Looks at what the caller has said since the last look, because it may end the call. */
 final class SaidSince {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import yett.casebook.CaseId;
 import yett.casebook.CaseSummary;
 import yett.command.common.Prompt;
-import yett.command.diagnose.Sitting;
+import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
 import yett.interview.Ending;
 import yett.interview.Event;

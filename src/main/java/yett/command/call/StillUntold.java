@@ -2,7 +2,7 @@ package yett.command.call;
 
 import java.util.ArrayList;
 import java.util.List;
-import yett.command.diagnose.Sitting;
+import yett.command.diagnose.sitting.Sitting;
 import yett.interview.Entry;
 import yett.interview.Event;
 

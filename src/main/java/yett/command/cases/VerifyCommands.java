@@ -17,7 +17,7 @@ import yett.casebook.Finding.Kind;
 import yett.command.common.ExitException;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
-import yett.command.diagnose.UnusableEvents;
+import yett.command.diagnose.screen.UnusableEvents;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;

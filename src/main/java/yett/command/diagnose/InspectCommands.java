@@ -9,6 +9,8 @@ import yett.command.common.Completions;
 import yett.command.common.RoleOption;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
+import yett.command.diagnose.opening.NewCase;
+import yett.command.diagnose.question.CallLead;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.knowledge.InspectionKind;

@@ -10,7 +10,7 @@ import yett.command.common.AddOnBeside;
 import yett.command.common.Prompt;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
-import yett.command.diagnose.CaseLeftException;
+import yett.command.diagnose.sitting.CaseLeftException;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;

@@ -3,7 +3,7 @@ package yett.command.practice;
 import java.util.List;
 import java.util.Optional;
 import yett.command.common.Prompt;
-import yett.command.diagnose.CaseLeftException;
+import yett.command.diagnose.sitting.CaseLeftException;
 import yett.console.Block;
 import yett.console.Console;
 import yett.interview.Answer;

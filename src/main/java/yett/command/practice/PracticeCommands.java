@@ -9,7 +9,7 @@ import org.springframework.shell.core.command.annotation.Option;
 import yett.command.common.Completions;
 import yett.command.common.RoleOption;
 import yett.command.common.UsageException;
-import yett.command.diagnose.CaseLeftException;
+import yett.command.diagnose.sitting.CaseLeftException;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;

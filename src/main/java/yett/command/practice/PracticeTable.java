@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import yett.command.common.Words;
-import yett.command.diagnose.CaseLeftException;
+import yett.command.diagnose.sitting.CaseLeftException;
 import yett.console.Console;
 import yett.interview.Ending;
 import yett.interview.Step;

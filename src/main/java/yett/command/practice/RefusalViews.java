@@ -3,7 +3,7 @@ package yett.command.practice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import yett.command.diagnose.CautionViews;
+import yett.command.diagnose.screen.CautionViews;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.knowledge.SetUp;

@@ -12,9 +12,9 @@ import yett.knowledge.Role;
 import yett.testing.Shipped;
 
 /** Tests at a call of their own. */
-abstract class CallersCase {
-  @TempDir Path folder;
-  TypedCase typed;
+public abstract class CallersCase {
+  @TempDir protected Path folder;
+  protected TypedCase typed;
 
   @BeforeEach
   void ring() {
@@ -22,7 +22,7 @@ abstract class CallersCase {
   }
 
   /** What whoever is sent would get now. */
-  DispatchSheet sheet() {
+  protected DispatchSheet sheet() {
     try (OpenCase open = typed.open()) {
       return new Dispatcher(Shipped.QUICK, ZoneOffset.UTC).sheet(open.moment(), "1", "Fish dock");
     }

@@ -8,9 +8,9 @@ import yett.knowledge.Role;
 import yett.testing.Shipped;
 
 /** Tests at a technician's case of their own. */
-abstract class TechniciansCase {
-  @TempDir Path folder;
-  TypedCase typed;
+public abstract class TechniciansCase {
+  @TempDir protected Path folder;
+  protected TypedCase typed;
 
   @BeforeEach
   void begin() {

@@ -20,6 +20,10 @@ import yett.casebook.Casebook;
 import yett.casebook.NewEvent;
 import yett.casebook.Outbox;
 import yett.command.call.Calling;
+import yett.command.diagnose.conversation.Conversation;
+import yett.command.diagnose.look.LookList;
+import yett.command.diagnose.question.PromptRequests;
+import yett.command.diagnose.sitting.Sitting;
 import yett.console.Layout;
 import yett.console.PlainConsole;
 import yett.desk.OpenCase;
@@ -33,7 +37,7 @@ import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
 /** A case in a casebook of its own, and somebody who types lines at it until none is left. */
-final class TypedCase implements AutoCloseable {
+public final class TypedCase implements AutoCloseable {
   private static final Map<String, List<NewEvent>> BEGUN = new ConcurrentHashMap<>();
   private static byte[] template;
 
@@ -44,7 +48,7 @@ final class TypedCase implements AutoCloseable {
   private CaseId id;
   private final ByteArrayOutputStream screen = new ByteArrayOutputStream();
 
-  TypedCase(Path folder, Expertise expertise, Role role) {
+  public TypedCase(Path folder, Expertise expertise, Role role) {
     this.expertise = expertise;
     this.role = role;
     this.folder = folder;
@@ -53,7 +57,7 @@ final class TypedCase implements AutoCloseable {
   }
 
   /** Goes on with a new case at the same gate. */
-  void another() {
+  public void another() {
     id = casebook.newCase("Fish dock", Instant.parse("2026-11-25T09:30:00Z"));
     try (OpenCase open = open()) {
       open.record(new Event.Opened("Fish dock", role, "f"));
@@ -61,7 +65,7 @@ final class TypedCase implements AutoCloseable {
   }
 
   /** Goes on with an inspection of the same gate. */
-  void inspection() {
+  public void inspection() {
     id = casebook.newCase("Fish dock", Instant.parse("2026-11-25T09:30:00Z"));
     try (OpenCase open = open()) {
       open.record(
@@ -86,12 +90,12 @@ final class TypedCase implements AutoCloseable {
     }
   }
 
-  OpenCase open() {
+  public OpenCase open() {
     return open(role);
   }
 
   /** The same, opened by somebody else. */
-  OpenCase open(Role by) {
+  public OpenCase open(Role by) {
     return new OpenCase(
         casebook,
         id,
@@ -102,23 +106,23 @@ final class TypedCase implements AutoCloseable {
   }
 
   /** A sitting at which these lines are typed; it ends, saved, where they end. */
-  void type(String... lines) {
+  public void type(String... lines) {
     type(Map.of(), lines);
   }
 
-  void type(Map<String, String> knownSite, String... lines) {
+  public void type(Map<String, String> knownSite, String... lines) {
     try (OpenCase open = open()) {
       new Conversation(console(lines), open, knownSite, Calling::new).run();
     }
   }
 
   /** A conversation about the case as somebody has opened it, at which these lines are typed. */
-  Conversation conversation(OpenCase open, String... lines) {
+  public Conversation conversation(OpenCase open, String... lines) {
     return new Conversation(console(lines), open, Map.of(), Calling::new);
   }
 
   /** Another call about the same case, at which these lines are typed. */
-  void ringsAgain(String... lines) {
+  public void ringsAgain(String... lines) {
     try (OpenCase open = open()) {
       open.record(new Event.DangersAgain());
       new Conversation(console(lines), open, Map.of(), Calling::new).ringsAgain(List.of()).run();
@@ -129,7 +133,7 @@ final class TypedCase implements AutoCloseable {
    * The same at the beginning of a case, typed once for all tests: what was stored then is stored
    * again. It leaves nothing on the screen.
    */
-  void begin(String... lines) {
+  public void begin(String... lines) {
     String key = System.identityHashCode(expertise) + " " + role + " " + List.of(lines);
     List<NewEvent> known = BEGUN.get(key);
     if (known != null) {
@@ -146,12 +150,12 @@ final class TypedCase implements AutoCloseable {
   }
 
   /** These lines are typed at it; what it says is on the screen. */
-  Sitting sitting(OpenCase open, String... lines) {
+  public Sitting sitting(OpenCase open, String... lines) {
     return new Sitting(console(lines), open);
   }
 
   /** A round of these looks, at the place of the first, at which the lines are typed. */
-  void round(List<Check> looks, String... lines) {
+  public void round(List<Check> looks, String... lines) {
     try (OpenCase open = open()) {
       List<Step.Ask> asks =
           looks.stream()
@@ -182,20 +186,20 @@ final class TypedCase implements AutoCloseable {
   }
 
   /** What was shown so far, with every run of white space as one blank. */
-  String screen() {
+  public String screen() {
     return screen.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
   }
 
   /** What is stored behind the opening. */
-  List<Event> stored() {
+  public List<Event> stored() {
     return OpenCase.entries(casebook.events(id)).stream().skip(1).map(Entry::event).toList();
   }
 
-  Casebook casebook() {
+  public Casebook casebook() {
     return casebook;
   }
 
-  CaseId id() {
+  public CaseId id() {
     return id;
   }
 

@@ -1,8 +1,0 @@
-package yett.command.diagnose;
-
-/** Thrown when the person leaves the case at any prompt. Everything is already stored. */
-public final class CaseLeftException extends RuntimeException {
-  public CaseLeftException() {
-    super("put aside", null, false, false);
-  }
-}

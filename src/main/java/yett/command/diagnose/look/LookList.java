@@ -1,0 +1,224 @@
+package yett.command.diagnose.look;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import yett.command.common.Words;
+import yett.command.diagnose.answer.Difference;
+import yett.command.diagnose.correction.Disagreement;
+import yett.command.diagnose.question.PromptRequests;
+import yett.command.diagnose.sitting.Sitting;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.knowledge.Columns;
+
+/**
+ * Asks a round of looks: Enter says that all looks are ordinary, numbers say which are not. Enter
+ * never does so for a look that was named, nor after a line that could not be read.
+ */
+public final class LookList {
+  private final Sitting sitting;
+  private final PromptRequests wishes;
+  private final RoundViews views;
+  private final LookAnswers answers;
+
+  /** Remarks on looks of this round, made during an inspection. */
+  private final List<Event> remarks = new ArrayList<>();
+
+  private final OpenLooks open;
+  private final BesideLooks beside;
+
+  /** Id of the place whose looks the person wants one at a time; empty for none. */
+  private String singly = "";
+
+  public LookList(Sitting sitting, PromptRequests wishes) {
+    this(sitting, wishes, new RoundViews(sitting));
+  }
+
+  public LookList(Sitting sitting, PromptRequests wishes, RoundViews views) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+    this.views = views;
+    this.open = new OpenLooks(sitting);
+    this.beside = new BesideLooks(wishes);
+    this.answers = new LookAnswers(sitting, wishes, views);
+  }
+
+  /** Whether the person wants the looks of this place one at a time. */
+  public boolean asksSingly(Step.LookRound round) {
+    if (!singly.equals(round.place().id())) {
+      singly = "";
+    }
+    return !singly.isEmpty();
+  }
+
+  /** Asks until the round is answered, or a request leads elsewhere. */
+  public void ask(Step.LookRound round) {
+    Moment moment = sitting.moment();
+    List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
+    LooksSaid said = new LooksSaid();
+    boolean refused = false;
+    remarks.clear();
+    sitting.screen(views.round(round, moment));
+    open.comeBack(looks, said);
+    while (true) {
+      String typed =
+          sitting.line(
+              refused
+                  ? "The numbers that differ, or 0 if all others are as listed"
+                  : "Enter if all are as listed, or the numbers that are not");
+      String line = moment.state().isInspection() ? withoutRemarks(looks, typed) : typed;
+      if (line.isEmpty() && !typed.isBlank()) {
+        continue;
+      }
+      String text = line.strip().toLowerCase(Locale.ROOT);
+      if (text.equals("one")) {
+        singly = round.place().id();
+        open.leave(looks, said);
+        return;
+      }
+      if (text.matches("how(\\s+\\d)?")) {
+        how(round, text.replaceAll("\\D", ""));
+        continue;
+      }
+      Optional<Words.Wish> wish = Words.wish(line);
+      if (wish.filter(w -> w == Words.Wish.UNKNOWN || w == Words.Wish.LATER).isPresent()) {
+        String sign = wish.get() == Words.Wish.UNKNOWN ? "?" : "-";
+        sitting.say(
+            "Say for which: "
+                + sign
+                + "2 for number 2, "
+                + sign
+                + "1-"
+                + looks.size()
+                + " for all.");
+        continue;
+      }
+      if (Words.isBack(line) && (refused || !said.answers().isEmpty())) {
+        answers.takeBack(looks, said);
+        refused = false;
+        continue;
+      }
+      if (wishes.grant(line)) {
+        if (sitting.moment() != moment) {
+          open.leave(looks, said);
+          return;
+        }
+        continue;
+      }
+      if (refused && text.isEmpty()) {
+        continue; // what could not be read may have been out of the ordinary
+      }
+      RoundLine.Heard heard = RoundLine.read(looks, text.equals("0") ? "" : line);
+      boolean elsewhere = beside.isHeard(looks, line, heard);
+      if (elsewhere && !BesideLooks.isNumbered(line)) {
+        if (sitting.moment() != moment) {
+          open.leave(looks, said);
+          return;
+        }
+        refused = true; // the words were about something, and nothing came of them
+        continue;
+      }
+      said.add(heard);
+      if (sitting.moment() != moment) {
+        open.leave(looks, said);
+        return;
+      }
+      if (heard.complaints().isEmpty()) {
+        finish(moment, round, said);
+        return;
+      }
+      refused = true;
+      heard.complaints().forEach(sitting::say);
+      sitting.say(
+          (said.answers().isEmpty() ? "" : "So far: " + views.soFar(looks, said.answers()) + ". ")
+              + "Type the rest, or 0 if all others are as listed.");
+    }
+  }
+
+  /** Asks what is missing of the looks, and stores them unless a request leads elsewhere. */
+  private void finish(Moment moment, Step.LookRound round, LooksSaid said) {
+    List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
+    boolean complete = false;
+    try {
+      complete = answers.complete(moment, looks, said);
+    } finally {
+      if (!complete) {
+        open.leave(looks, said);
+      }
+    }
+    if (complete) {
+      open.answered(looks);
+      remarks.addAll(said.remarks(looks));
+      record(moment, round, said);
+    }
+  }
+
+  /** Keeps the remarks of a line. Nothing of it counts if one is on a look that is not there. */
+  private String withoutRemarks(List<Check> looks, String typed) {
+    String line = typed;
+    List<RemarkLine> kept = new ArrayList<>();
+    while (RemarkLine.is(line)) {
+      RemarkLine remark = RemarkLine.first(line);
+      if (remark.look() < 1 || remark.look() > looks.size()) {
+        sitting.say("The looks are numbered 1 to " + looks.size() + ".");
+        return "";
+      }
+      kept.add(remark);
+      line = remark.rest();
+    }
+    for (RemarkLine remark : kept) {
+      remarks.add(new Event.Noted(remark.words(), Optional.of(looks.get(remark.look() - 1).id())));
+      sitting.say("Kept as a remark on " + remark.look() + ".");
+    }
+    return line;
+  }
+
+  private void how(Step.LookRound round, String number) {
+    Optional<Integer> which = Optional.of(number).filter(n -> !n.isEmpty()).map(Integer::valueOf);
+    sitting.show(
+        views.how(round, which.map(n -> n - 1).filter(n -> n >= 0 && n < round.looks().size())));
+  }
+
+  /** Stores one event for each look, all together. */
+  private void record(Moment moment, Step.LookRound round, LooksSaid said) {
+    List<Event> events = new ArrayList<>(remarks);
+    Map<String, Answer> answers = new LinkedHashMap<>();
+    said.answers()
+        .forEach((i, answer) -> answers.put(round.looks().get(i).card(), answer.orElseThrow()));
+    List<String> named = said.named().stream().map(i -> round.looks().get(i).card()).toList();
+    differences(moment, round, said).stream()
+        .filter(told -> !named.contains(told.check()))
+        .forEach(told -> answers.put(told.check(), told.answer()));
+    answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
+    sitting.record(events.toArray(Event[]::new));
+    sitting.show(views.taken(moment, sitting.moment(), round));
+    new Disagreement(sitting).ask(moment);
+  }
+
+  /** What the columns that were told apart say together. */
+  private List<Event.Answered> differences(Moment moment, Step.LookRound round, LooksSaid said) {
+    Map<Columns, Set<String>> unusual = new LinkedHashMap<>();
+    for (int i = 0; i < round.looks().size(); i++) {
+      Set<String> columns = said.columns(i);
+      round
+          .looks()
+          .get(i)
+          .check()
+          .columns()
+          .ifPresent(c -> unusual.computeIfAbsent(c, x -> new LinkedHashSet<>()).addAll(columns));
+    }
+    Difference difference = new Difference(sitting.base(), moment);
+    return unusual.entrySet().stream()
+        .flatMap(e -> difference.by(e.getKey(), e.getValue()).stream())
+        .toList();
+  }
+}

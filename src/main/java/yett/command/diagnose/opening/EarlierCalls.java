@@ -1,0 +1,116 @@
+package yett.command.diagnose.opening;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import yett.casebook.CaseId;
+import yett.casebook.CaseSearch;
+import yett.casebook.CaseStatus;
+import yett.casebook.CaseSummary;
+import yett.casebook.Casebook;
+import yett.command.common.Prompt;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.OpenCase;
+import yett.interview.CallLog;
+import yett.interview.CaseState;
+import yett.wording.CallWords;
+
+/**
+ * Finds from earlier calls which gate a new call is about, and which of its cases is still open.
+ */
+record EarlierCalls(Casebook casebook, Console console) {
+  /** How many gates are offered, so that they can be seen at a glance. */
+  static final int MOST = 9;
+
+  /** The gates of cases that know this caller, number or place, the newest first. */
+  List<String> gates(String typed) {
+    String sought = typed.strip().toLowerCase(Locale.ROOT);
+    if (sought.length() < 3) {
+      return List.of();
+    }
+    var text =
+        new CaseSearch(
+            Optional.empty(),
+            java.util.Set.of(),
+            Optional.of(sought),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    return Stream.concat(
+            casebook.knowing(typed).stream().map(casebook::summary),
+            casebook.search(text).stream().filter(line -> isAt(line.id(), sought)))
+        .map(CaseSummary::siteId)
+        .distinct()
+        .limit(MOST)
+        .toList();
+  }
+
+  private boolean isAt(CaseId id, String sought) {
+    return log(id).where().filter(w -> w.toLowerCase(Locale.ROOT).contains(sought)).isPresent();
+  }
+
+  private CallLog log(CaseId id) {
+    return CallLog.of(OpenCase.entries(casebook.events(id)));
+  }
+
+  /**
+   * Asks which of these gates it is. The inner value is empty if it is none of them, the outer one
+   * if the person leaves.
+   */
+  Optional<Optional<String>> pick(List<String> gates) {
+    console.show(
+        Block.paragraph(
+            gates.size() == 1
+                ? "Is it this gate? Found by its name or by earlier calls:"
+                : "Is it one of these gates? Found by their names or by earlier calls:"),
+        Block.numbered(gates));
+    return Prompt.forWords(console)
+        .until(
+            "Number, or Enter if it is none of these> ",
+            line ->
+                line.isEmpty() || line.equals("0")
+                    ? Prompt.Reading.of(Optional.<String>empty())
+                    : Prompt.number(line, gates.size())
+                        .map(n -> Prompt.Reading.of(Optional.of(gates.get(n - 1))))
+                        .orElse(
+                            Prompt.Reading.again("Type one of the numbers, or just press Enter.")));
+  }
+
+  /** Asks which open case of this gate to continue; empty for a new one. */
+  Optional<CaseId> goOn(String gate) {
+    List<CaseSummary> open =
+        casebook.casesAt(gate).stream()
+            .filter(c -> c.summary().state() == CaseStatus.OPEN)
+            .filter(c -> !isInspection(c.id()))
+            .toList();
+    if (open.isEmpty()) {
+      return Optional.empty();
+    }
+    return GoOnWith.ask(
+            console,
+            open.size() == 1 ? "This gate has an open case" : "This gate has open cases",
+            open.stream().map(CaseSummary::id).toList(),
+            open.stream().map(this::line).toList(),
+            "Number to go on with it; 0 if this is about something else")
+        .flatMap(id -> id);
+  }
+
+  /** Whether the case is an inspection, which a caller cannot continue. */
+  private boolean isInspection(CaseId id) {
+    return CaseState.of(OpenCase.entries(casebook.events(id))).isInspection();
+  }
+
+  private String line(CaseSummary open) {
+    CallLog log = log(open.id());
+    return "Case "
+        + open.id()
+        + ", since "
+        + CallWords.when(open.opened())
+        + ": "
+        + open.summary().title()
+        + log.stage().map(t -> "; " + CallWords.of(t)).orElse("")
+        + log.holder().map(h -> "; with " + h).orElse("");
+  }
+}

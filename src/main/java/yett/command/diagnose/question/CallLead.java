@@ -1,0 +1,45 @@
+package yett.command.diagnose.question;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.casebook.CaseId;
+import yett.command.diagnose.sitting.Sitting;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+
+/**
+ * Leads a call from the desk's side, within a conversation. The package of the calls does so; it
+ * builds on this one, which therefore knows only this much of it.
+ */
+public interface CallLead {
+  /**
+   * Handles each kind of step on a call.
+   *
+   * @param otherwise handles the steps that a call does not treat differently
+   */
+  Step.Visitor<Runnable> turn(Moment moment, Step.Visitor<Runnable> otherwise);
+
+  /** Takes up what the caller says who rings again, before anything is asked. */
+  void ringsAgain(List<Event> said);
+
+  /** The open case to which this call turned out to belong, and in which it continues. */
+  Optional<CaseId> goesOnIn();
+
+  /** Asks who goes, in an emergency also who was called for help, and stores it. */
+  void send(boolean emergency, String level);
+
+  /** Ends the call; the person who goes continues the case. */
+  void leave();
+
+  /** Makes the lead of one conversation. */
+  @FunctionalInterface
+  interface Maker {
+    /**
+     * @param knownSite answers about the gate from earlier cases
+     */
+    CallLead of(
+        Sitting sitting, PromptRequests wishes, Questions questions, Map<String, String> knownSite);
+  }
+}
