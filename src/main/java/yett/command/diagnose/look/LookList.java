@@ -62,103 +62,124 @@ public final class LookList {
 
   /** Asks until the round is answered, or a request leads elsewhere. */
   public void ask(Step.LookRound round) {
-    Moment moment = sitting.moment();
-    List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
-    LooksSaid said = new LooksSaid();
-    boolean refused = false;
     remarks.clear();
-    sitting.screen(views.round(round, moment));
-    open.comeBack(looks, said);
-    while (true) {
-      String typed =
-          sitting.line(
-              refused
-                  ? "The numbers that differ, or 0 if all others are as listed"
-                  : "Enter if all are as listed, or the numbers that are not");
+    OneRound asked = new OneRound(round);
+    sitting.screen(views.round(round, asked.moment));
+    open.comeBack(asked.looks, asked.said);
+    while (!asked.isOver(sitting.line(asked.prompt()))) {
+      // a line that ends nothing says so itself
+    }
+  }
+
+  /** A round while it is asked: what was said of it so far. */
+  private final class OneRound {
+    private final Step.LookRound round;
+    private final Moment moment = sitting.moment();
+    private final List<Check> looks;
+    private final LooksSaid said = new LooksSaid();
+
+    /**
+     * Something was typed that could not be read, so Enter no longer means that all is ordinary.
+     */
+    private boolean refused;
+
+    OneRound(Step.LookRound round) {
+      this.round = round;
+      this.looks = round.looks().stream().map(Step.Ask::check).toList();
+    }
+
+    String prompt() {
+      return refused
+          ? "The numbers that differ, or 0 if all others are as listed"
+          : "Enter if all are as listed, or the numbers that are not";
+    }
+
+    /** Takes a line; whether the round is over with it, answered or left. */
+    boolean isOver(String typed) {
       String line = moment.state().isInspection() ? withoutRemarks(looks, typed) : typed;
       if (line.isEmpty() && !typed.isBlank()) {
-        continue;
+        return false;
       }
       String text = line.strip().toLowerCase(Locale.ROOT);
       if (text.equals("one")) {
         singly = round.place().id();
-        open.leave(looks, said);
-        return;
+        return left();
       }
+      return isRequest(line, text) ? isElsewhere() : isAnswered(line, text);
+    }
+
+    /** Grants what was typed if it asks for something and answers nothing. */
+    private boolean isRequest(String line, String text) {
       if (text.matches("how(\\s+\\d)?")) {
         how(round, text.replaceAll("\\D", ""));
-        continue;
+        return true;
       }
-      Optional<Words.Wish> wish = Words.wish(line);
-      if (wish.filter(w -> w == Words.Wish.UNKNOWN || w == Words.Wish.LATER).isPresent()) {
-        String sign = wish.get() == Words.Wish.UNKNOWN ? "?" : "-";
+      Optional<Words.Wish> untold =
+          Words.wish(line).filter(w -> w == Words.Wish.UNKNOWN || w == Words.Wish.LATER);
+      if (untold.isPresent()) {
+        String sign = untold.get() == Words.Wish.UNKNOWN ? "?" : "-";
         sitting.say(
-            "Say for which: "
-                + sign
-                + "2 for number 2, "
-                + sign
-                + "1-"
-                + looks.size()
-                + " for all.");
-        continue;
+            "Say for which: %s2 for number 2, %s1-%d for all.".formatted(sign, sign, looks.size()));
+        return true;
       }
       if (Words.isBack(line) && (refused || !said.answers().isEmpty())) {
         answers.takeBack(looks, said);
         refused = false;
-        continue;
+        return true;
       }
-      if (wishes.grant(line)) {
-        if (sitting.moment() != moment) {
-          open.leave(looks, said);
-          return;
-        }
-        continue;
-      }
+      return wishes.grant(line);
+    }
+
+    private boolean isAnswered(String line, String text) {
       if (refused && text.isEmpty()) {
-        continue; // what could not be read may have been out of the ordinary
+        return false; // what could not be read may have been out of the ordinary
       }
       RoundLine.Heard heard = RoundLine.read(looks, text.equals("0") ? "" : line);
-      boolean elsewhere = beside.isHeard(looks, line, heard);
-      if (elsewhere && !BesideLooks.isNumbered(line)) {
-        if (sitting.moment() != moment) {
-          open.leave(looks, said);
-          return;
-        }
-        refused = true; // the words were about something, and nothing came of them
-        continue;
+      if (beside.isHeard(looks, line, heard) && !BesideLooks.isNumbered(line)) {
+        refused = true; // the words were about something, and nothing may have come of them
+        return isElsewhere();
       }
       said.add(heard);
-      if (sitting.moment() != moment) {
-        open.leave(looks, said);
-        return;
+      if (isElsewhere()) {
+        return true;
       }
       if (heard.complaints().isEmpty()) {
-        finish(moment, round, said);
-        return;
+        finish();
+        return true;
       }
       refused = true;
       heard.complaints().forEach(sitting::say);
       sitting.say(
           (said.answers().isEmpty() ? "" : "So far: " + views.soFar(looks, said.answers()) + ". ")
               + "Type the rest, or 0 if all others are as listed.");
+      return false;
     }
-  }
 
-  /** Asks what is missing of the looks, and stores them unless a request leads elsewhere. */
-  private void finish(Moment moment, Step.LookRound round, LooksSaid said) {
-    List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
-    boolean complete = false;
-    try {
-      complete = answers.complete(moment, looks, said);
-    } finally {
-      if (!complete) {
-        open.leave(looks, said);
-      }
+    /** Leaves the round if the case has moved on. */
+    private boolean isElsewhere() {
+      return sitting.moment() != moment && left();
     }
-    if (complete) {
-      open.answered(looks);
-      remarks.addAll(said.remarks(looks));
-      record(moment, round, said);
+
+    private boolean left() {
+      open.leave(looks, said);
+      return true;
+    }
+
+    /** Asks what is missing of the looks, and stores them unless a request leads elsewhere. */
+    private void finish() {
+      boolean complete = false;
+      try {
+        complete = answers.complete(moment, looks, said);
+      } finally {
+        if (!complete) {
+          open.leave(looks, said);
+        }
+      }
+      if (complete) {
+        open.answered(looks);
+        remarks.addAll(said.remarks(looks));
+        record(moment, round, said);
+      }
     }
   }
 

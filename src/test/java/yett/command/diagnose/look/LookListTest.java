@@ -115,15 +115,15 @@ class LookListTest {
 
   @Test
   void words_that_match_no_one_answer_are_asked_for_that_look_alone_and_kept() {
-    typed.type("2 mauve and crooked", "b", "yes", "save");
+    typed.type("2 mauve and woolly", "b", "yes", "save");
 
     assertThat(typed.screen())
         .contains(
-            "2: \"mauve and crooked\" is kept as a remark. Which is it? " + looks.get(1).ask());
+            "2: \"mauve and woolly\" is kept as a remark. Which is it? " + looks.get(1).ask());
     assertThat(answers().get(looks.get(0).id())).isEqualTo(ordinary(0));
     assertThat(answers().get(looks.get(1).id())).isEqualTo(outcome(1, 1));
     assertThat(fresh())
-        .contains(new Event.Noted("mauve and crooked", Optional.of(looks.get(1).id())));
+        .contains(new Event.Noted("mauve and woolly", Optional.of(looks.get(1).id())));
   }
 
   @Test
@@ -185,16 +185,16 @@ class LookListTest {
 
   @Test
   void enter_is_no_answer_to_a_look_that_is_asked_alone() {
-    typed.type("2 mauve and crooked", "", "", "save");
+    typed.type("2 mauve and woolly", "", "", "save");
 
     assertThat(answers()).isEmpty();
     assertThat(fresh())
-        .contains(new Event.Noted("mauve and crooked", Optional.of(looks.get(1).id())));
+        .contains(new Event.Noted("mauve and woolly", Optional.of(looks.get(1).id())));
   }
 
   @Test
   void a_look_left_open_by_a_request_is_still_open_when_its_round_comes_back() {
-    typed.type("2 mauve and crooked", "note it rains", "", "b", "yes", "save");
+    typed.type("2 mauve and woolly", "note it rains", "", "b", "yes", "save");
 
     assertThat(typed.screen()).contains("Still to be answered: 2.");
     assertThat(answers().get(looks.get(1).id())).isEqualTo(outcome(1, 1));
@@ -203,7 +203,7 @@ class LookListTest {
   /** What had its answer in a round that was left is not taken as usual by the next Enter. */
   @Test
   void a_look_that_was_answered_in_a_round_that_was_left_is_asked_again() {
-    typed.type("2b 3 mauve and crooked", "note it rains", "", "save");
+    typed.type("2b 3 mauve and woolly", "note it rains", "", "save");
 
     assertThat(typed.screen()).contains("Still to be answered: 2, 3.");
     assertThat(answers()).isEmpty();
@@ -228,7 +228,7 @@ class LookListTest {
 
   @Test
   void back_at_the_question_of_one_look_leads_to_the_round() {
-    typed.type("2b 3 mauve and crooked", "back", "", "save");
+    typed.type("2b 3 mauve and woolly", "back", "", "save");
 
     assertThat(typed.screen()).contains("Taken back: 2 ", "Still to be answered: 2, 3.");
     assertThat(fresh()).noneMatch(Event.Retracted.class::isInstance);
