@@ -76,7 +76,7 @@ class FollowUpRulesTest extends ShownByExamples {
             "a loop that is broken or leaks has its splice remade before its detector is replaced",
             read(1, "loop-insulation", "0.2 Mohm")),
         example(
-            "what keeps the batteries from being charged comes before new ones",
+            "what keeps the batteries from being charged comes before new or charged ones",
             read(1, "charging-voltage", "24.1 V")),
         example(
             "a low charge with no current behind it comes before new batteries",
