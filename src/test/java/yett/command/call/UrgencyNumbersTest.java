@@ -45,7 +45,7 @@ class UrgencyNumbersTest extends CallersCase {
   @Test
   void words_are_read_back_and_count_as_their_number() {
     typed.type("Opens, but does not close again", "0", "", "the site stands open", "yes", "0");
-    assertThat(typed.screen()).contains("The site stands open. Right?", "Put somebody at the");
+    assertThat(typed.screen()).contains("The site stands open. Right?", "Have somebody watch");
     assertThat(typed.stored()).contains(new Event.Pressed(List.of("site-open")));
   }
 
