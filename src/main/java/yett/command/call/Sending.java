@@ -45,7 +45,12 @@ final class Sending {
     if (emergency) {
       askHelp();
     }
-    String who = whoGoes();
+    Optional<String> before = before();
+    String who = whoGoes(before.isPresent());
+    if (who.isEmpty() && before.isPresent()) {
+      sitting.say("It stays as it was: " + before.get() + ".");
+      return;
+    }
     Optional<Due.When> due = due(who);
     sitting.record(sent(level, who, due));
     if (due.isEmpty() && !who.isEmpty()) {
@@ -54,9 +59,12 @@ final class Sending {
     due.ifPresent(when -> promise(level, when));
   }
 
-  private String whoGoes() {
+  private String whoGoes(boolean somebodyWasSent) {
     while (true) {
-      String who = told("Who goes, and by when? Such as: Tom, 14:30; or Enter");
+      String who =
+          told(
+              "Who goes, and by when? Such as: Tom, 14:30; "
+                  + (somebodyWasSent ? "Enter keeps who was sent before" : "or Enter"));
       if (!NoName.isIn(who)) {
         return who;
       }

@@ -156,4 +156,18 @@ class SaidLaterTest extends CallersCase {
 
     assertThat(typed.screen()).doesNotContain("What made it work");
   }
+
+  /** Enter says nothing new, so it must not take back who was told to go. */
+  @Test
+  void enter_on_a_second_call_keeps_who_was_sent() {
+    typed.type("it gave me a shock", "9", "done", "", "send", "", "Hal Denby, 23:00");
+    typed.ringsAgain("it does not open", "9", "done", "", "send", "", "");
+
+    assertThat(typed.screen()).contains("It stays as it was: ");
+    assertThat(typed.stored())
+        .filteredOn(e -> e instanceof Event.Tended t && t.what() == Tending.SENT)
+        .as(typed.screen())
+        .hasSize(1);
+    assertThat(sheet().toString()).contains("Hal Denby");
+  }
 }
