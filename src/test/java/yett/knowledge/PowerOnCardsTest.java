@@ -25,8 +25,8 @@ class PowerOnCardsTest {
   /** What comes later, in a state of its own, or with the gate held. */
   private static final Pattern LATER =
       Pattern.compile(
-          "(?i)once (the power is back|it has power)|on the first runs?|first start|is left"
-              + "|lock-off is (left|removed)|hold the gate by its stop|held by its stop"
+          "(?i)once (the power is back|it has power)|on the first runs?|first start"
+              + "|lock-off ends|hold the gate with its stop|held by its stop"
               + "|before you (connect|switch)|is switched on|again$");
 
   private static Stream<String> sentences(Repair repair) {
@@ -50,7 +50,7 @@ class PowerOnCardsTest {
       assertThat(String.join(" ", BASE.repairs().get(id).steps()))
           .as(id)
           .contains("minus lead")
-          .matches("(?s).*(until the lock-off is left|when the lock-off is left).*");
+          .matches("(?s).*(until|when) the lock-off ends.*");
     }
   }
 
