@@ -319,4 +319,16 @@ class SenseRulesTest extends ShownByExamples {
   private static List<String> names(String list) {
     return Stream.of(list.split(",")).map(n -> n.strip().replace("\"", "")).toList();
   }
+
+  /** A dark operator shows no mains, however much of it there is. */
+  @Test
+  void mains_that_was_measured_is_there_whatever_the_operator_shows() {
+    Fact dark = said(1, "mains-lamp", "no-mains");
+    assertThat(senseless(dark)).contains("charging-current");
+    assertThat(senseless(dark, read(2, "mains-at-terminals", "231 V")))
+        .doesNotContain("charging-current");
+    assertThat(senseless(dark, read(2, "mains-at-terminals", "3 V"))).contains("charging-current");
+    assertThat(senseless(dark, read(2, "dc-supply-voltage", "31.8 V")))
+        .doesNotContain("charging-current");
+  }
 }
