@@ -13,7 +13,7 @@ public final class Forcing {
       "i|we|he|she|they|im|were|hes|shes|theyre|ive|weve|theyve|ill|some(?:body|one)|people|lads?"
           + "|boys?|man|men|bloke|guys?|kids?|drivers?|husband|wife|son|brother|father|dad"
           + "|daughter|sister|mother|mum|mom|grandad|grandma|uncle|friends?|mates?|colleagues?"
-          + "|every(?:body|one)|neighbours?|caretaker|foreman|guard";
+          + "|every(?:body|one)|neighbours?|caretaker|foreman|guard|of us|of them";
 
   private static final String PERSON = "(?:" + PEOPLE + "|theyll|lets)";
 
@@ -76,12 +76,17 @@ public final class Forcing {
               CLIMBS)
           + ")";
 
-  /** Without its subject only at the beginning: "forcing it now". */
+  private static final String MAY_ONE =
+      "(?:ok|okay|alright|all right|fine|safe|allowed|permitted|possible|idea|better|best|how) to";
+
+  /** Without its subject only at the beginning, "forcing it now", or where it is asked about. */
   private static final Pattern FORCED =
       Pattern.compile(
-          "\\b"
+          "\\b(?:"
               + PERSON
-              + "(?: \\w+){0,4} "
+              + "(?: \\w+){0,4}|"
+              + MAY_ONE
+              + "(?: just)?) "
               + DEED
               + "|^(?:(?:just|no|yes|ok|now|so|well|not|still) )*(?:(?:"
               + FORCING
@@ -104,8 +109,10 @@ public final class Forcing {
 
   private static final Pattern MEANT =
       Pattern.compile(
-          "\\b(?:can|could|shall|should|may|might|will|would|ill|theyll|going to|gonna|about to"
-              + "|wants? to|if|lets)\\b");
+          "\\b(?:can|cant|could|couldnt|shall|should|may|might|will|would|ill|theyll|going to"
+              + "|gonna|about to|wants? to|if|lets|"
+              + MAY_ONE
+              + ")\\b");
 
   private Forcing() {}
 

@@ -25,6 +25,9 @@ class PlainDangerTest {
         "shall I climb over the gate?",
         "my husband prised it open with a crowbar",
         "we opened it with the forklift",
+        "can't two of us just push it shut, carefully?",
+        "and is it ok to push it closed by hand now",
+        "how about we shove it shut",
         "forcing it now"
       })
   void a_gate_that_is_forced_is_heard(String line) {
@@ -47,6 +50,8 @@ class PlainDangerTest {
         "I pulled the plug",
         "we got the gate open with the key",
         "we open it with the remote in the car",
+        "is it ok to push the button",
+        "how to push it in again",
         "Tom with the tractor"
       })
   void what_is_no_force_is_none(String line) {
@@ -54,7 +59,13 @@ class PlainDangerTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"can i force it open by hand", "im going to shove it"})
+  @ValueSource(
+      strings = {
+        "can i force it open by hand",
+        "im going to shove it",
+        "can't two of us just push it shut",
+        "is it ok to push it closed by hand now"
+      })
   void what_is_only_meant_is_told_from_what_is_done(String line) {
     assertThat(Forcing.isOnlyMeant(line)).isTrue();
     assertThat(Forcing.isOnlyMeant("they got it open with the tractor")).isFalse();
