@@ -3,10 +3,13 @@ package yett.command.call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import yett.command.common.HeardAnswer;
 import yett.command.common.Words;
 import yett.command.diagnose.answer.RareAnswer;
 import yett.command.diagnose.question.PromptRequests;
+import yett.command.diagnose.sitting.Choices;
 import yett.command.diagnose.sitting.Sitting;
 import yett.command.diagnose.told.WorksAgain;
 import yett.console.Block;
@@ -20,6 +23,11 @@ import yett.wording.Wording;
 
 /** Shows a question to read out, with the answers to choose from, and takes the answer. */
 final class CallQuestion {
+  private static final Pattern NO_OR_YES =
+      Pattern.compile(
+          "(?<first>no|nope|nah|yes)(?:[,.;!:]\\s*|\\s+(?=it|they|he|she|we|i|the|there)\\b)(?<more>.+)",
+          Pattern.CASE_INSENSITIVE);
+
   private final Sitting sitting;
   private final PromptRequests wishes;
   private boolean keysTold;
@@ -85,8 +93,36 @@ final class CallQuestion {
     if (line.equalsIgnoreCase("g") || wish.equals(Optional.of(Words.Wish.LATER))) {
       return Optional.of(new Answer.NotNow());
     }
-    return wish.isPresent() || wishes.volunteered().isElsewhere(check, line)
-        ? Optional.empty()
+    if (wish.isPresent()) {
+      return Optional.empty();
+    }
+    Optional<Answer> plain = plain(check, line);
+    return plain.isPresent() || wishes.volunteered().isElsewhere(check, line)
+        ? plain
         : HeardAnswer.to(check, line).answer();
+  }
+
+  /**
+   * What a "no" or "yes" before other words means, if one answer of the question begins so: "no,
+   * they look clean". It is read back, and the words are kept. Words of a danger are none.
+   */
+  private Optional<Answer> plain(Check check, String line) {
+    Matcher said = NO_OR_YES.matcher(line);
+    if (!said.matches() || wishes.volunteered().isDanger(said.group("more"))) {
+      return Optional.empty();
+    }
+    String first = said.group("first").equalsIgnoreCase("yes") ? "yes" : "no";
+    List<Check.Outcome> alike =
+        check.outcomes().stream().filter(o -> o.text().matches(first + "(?:,.*)?")).toList();
+    if (alike.size() != 1) {
+      return Optional.empty();
+    }
+    Check.Outcome meant = alike.get(0);
+    Optional<Answer> answer =
+        new Choices(sitting)
+            .confirm(List.of(meant), o -> Wording.capital(o.text()) + ".")
+            .map(o -> new Answer.Chosen(o.id()));
+    answer.ifPresent(a -> wishes.volunteered().keep(line));
+    return answer;
   }
 }

@@ -13,7 +13,7 @@ public final class CannotTellWords {
    * "Did not hear" and "cannot hear" are left out, because they may be the answer to the question.
    */
   private static final String ANSWERS =
-      "cannot tell|unknown|dunno|idk|beats me|who knows|no one knows|nobody knows|(?:have"
+      "cannot tell|unknown|not know|no know|dunno|idk|beats me|who knows|no one knows|nobody knows|(?:have"
           + " )?(?:no|not an?|not any|not got an?) (?:idea|clue)|(?:am |are |is )?(?:unsure|not"
           + " (?:really |too |so |quite |entirely )?(?:sure|certain))|(?:hard|difficult|impossible)"
           + " to (?:say|tell|see)|(?:do|does|did|could|would) not (?:really |honestly |even"
@@ -29,7 +29,7 @@ public final class CannotTellWords {
 
   private static final String AFTER =
       "(?: (?:it|that|this|them|any of it|about it|about that|from here|at the moment|right now|now"
-          + "|yet|sorry|really|to be honest|for sure|exactly|either|at all|mate|love|dear|sir|madam|ma am|i am afraid|any more))*"
+          + "|yet|sorry|really|to be honest|for sure|exactly|either|at all|mate|love|dear|sir|madam|ma am|i am afraid|any more|i have never been here|before))*"
           + "(?: (?:you(?: will| ll)? (?:have to|need to|should|would have to) )?ask (?:him|her|them"
           + "|my \\w+|the \\w+|\\w+))?";
 

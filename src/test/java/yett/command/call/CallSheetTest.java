@@ -168,6 +168,17 @@ class CallSheetTest extends CallersCase {
     assertThat(typed.stored().toString()).contains("WORKS_AGAIN, words=Release the stop button");
   }
 
+  /** "About time" is no word about the clock, where a battery was changed at Yett's word. */
+  @Test
+  void what_to_watch_is_for_what_was_done_at_yetts_word() {
+    typed.type("it is dead", "0", "", "1", "0", "0");
+    record(new Event.Repaired("renew-transmitter-battery", true));
+    typed.type("it works again, about time", "yes", "", "close");
+    assertThat(typed.screen())
+        .contains("It works again", "Watch the next runs")
+        .doesNotContain("clock", "set hours");
+  }
+
   /** Words that fit a repair only faintly give no advice about it. */
   @Test
   void what_was_done_is_not_guessed_from_faint_words() {

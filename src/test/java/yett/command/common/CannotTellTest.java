@@ -39,6 +39,8 @@ class CannotTellTest {
         "I cannot get near it",
         "i dont know love",
         "no idea, ask Barry",
+        "no idea, I have never been here before",
+        "not know",
         "not sure, you'll have to ask the boss"
       })
   void is_understood(String line) {

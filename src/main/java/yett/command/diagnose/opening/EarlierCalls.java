@@ -9,6 +9,7 @@ import yett.casebook.CaseSearch;
 import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
+import yett.command.common.NoneWords;
 import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.Console;
@@ -68,14 +69,27 @@ record EarlierCalls(Casebook casebook, Console console) {
         Block.numbered(gates));
     return Prompt.forWords(console)
         .until(
-            "Number, or Enter if it is none of these> ",
+            gates.size() == 1
+                ? "yes, or Enter if it is not> "
+                : "Number, or Enter if it is none of these> ",
             line ->
-                line.isEmpty() || line.equals("0")
+                NoneWords.isSaid(line) || line.isEmpty() || line.equals("0")
                     ? Prompt.Reading.of(Optional.<String>empty())
-                    : Prompt.number(line, gates.size())
+                    : number(line, gates)
                         .map(n -> Prompt.Reading.of(Optional.of(gates.get(n - 1))))
-                        .orElse(
-                            Prompt.Reading.again("Type one of the numbers, or just press Enter.")));
+                        .orElse(Prompt.Reading.again(again(gates))));
+  }
+
+  private static Optional<Integer> number(String line, List<String> gates) {
+    return gates.size() == 1 && line.toLowerCase(Locale.ROOT).matches("y|yes|right")
+        ? Optional.of(1)
+        : Prompt.number(line, gates.size());
+  }
+
+  private static String again(List<String> gates) {
+    return gates.size() == 1
+        ? "Type yes if it is this gate, or just press Enter."
+        : "Type one of the numbers, or just press Enter.";
   }
 
   /** Asks which open case of this gate to continue; empty for a new one. */

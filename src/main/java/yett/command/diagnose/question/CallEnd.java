@@ -113,17 +113,21 @@ public final class CallEnd {
       return;
     }
     WhatToWatch watching = new WhatToWatch(sitting);
-    Optional<String> told = words.filter(w -> watching.tellsWhatDidIt(w) || saysWhat(w));
+    Optional<Repair> done = done();
+    Optional<String> told =
+        words.filter(w -> saysWhat(w) || done.isEmpty() && watching.tellsWhatDidIt(w));
     String typed =
         sitting
             .line(
                 told.isPresent()
                     ? "What made it work? Press Enter to keep what they said, or add more"
                     : "What made it work? In their words; press Enter "
-                        + done().map(d -> "for: " + d).orElse("if nobody knows"))
+                        + done.map(d -> "for: " + d.name()).orElse("if nobody knows"))
             .strip();
-    String what = typed.isEmpty() ? told.or(this::done).orElse("") : typed;
-    List<String> watch = watching.after(what + " " + words.orElse(""));
+    String what = typed.isEmpty() ? told.or(() -> done.map(Repair::name)).orElse("") : typed;
+    boolean isDone = typed.isEmpty() && told.isEmpty() && done.isPresent();
+    List<String> watch =
+        isDone ? watching.after(done.get()) : watching.after(what + " " + words.orElse(""));
     sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(watch));
     close(
         Ending.WORKS_AGAIN,
@@ -164,11 +168,10 @@ public final class CallEnd {
   }
 
   /** What was done last on this call at Yett's word. */
-  private Optional<String> done() {
+  private Optional<Repair> done() {
     return sitting.moment().state().work().repairs().stream()
         .map(sitting.base().repairs()::get)
         .filter(Objects::nonNull)
-        .map(Repair::name)
         .reduce((a, b) -> b);
   }
 

@@ -26,8 +26,17 @@ record WhatToWatch(Sitting sitting) {
    * @param what what put the gate right, in the caller's words
    */
   List<String> after(String what) {
+    return after(repairs(what));
+  }
+
+  /** The same, where it was done at Yett's word. */
+  List<String> after(Repair done) {
+    return after(Stream.of(done));
+  }
+
+  private List<String> after(Stream<Repair> repairs) {
     Set<String> watch = new LinkedHashSet<>();
-    repairs(what)
+    repairs
         .map(r -> sitting.base().telephone().watch().getOrDefault(r.id(), List.of()))
         .forEach(watch::addAll);
     watch.add("Watch the next runs from the side, with nobody in the opening.");
