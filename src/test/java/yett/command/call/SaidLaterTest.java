@@ -170,4 +170,26 @@ class SaidLaterTest extends CallersCase {
         .hasSize(1);
     assertThat(sheet().toString()).contains("Hal Denby");
   }
+
+  /** "Clean" is near "dirt" in meaning; the "no" before it is what was asked for. */
+  @Test
+  void no_before_other_words_is_the_no_of_the_question() {
+    typed.type("it starts to close and comes back", "0", "", "1", "0", "0");
+    typed.type("ask beam-path", "no, they look clean to me, young lady", "yes");
+
+    assertThat(typed.screen()).contains("No, clear and clean. Right?");
+    assertThat(typed.stored())
+        .contains(new Event.Answered("beam-path", new Answer.Chosen("clear")));
+  }
+
+  /** A danger behind the "no" comes first. */
+  @Test
+  void a_danger_behind_a_no_is_no_plain_answer() {
+    typed.type("it starts to close and comes back", "0", "", "1", "0", "0");
+    typed.type("ask beam-path", "no, but there is smoke coming out of the box", "yes");
+
+    assertThat(typed.screen()).doesNotContain("No, clear and clean. Right?");
+    assertThat(typed.stored())
+        .contains(new Event.Answered("danger-burning", new Answer.Chosen("burning")));
+  }
 }
