@@ -156,9 +156,18 @@ public final class Questions {
     wishes.volunteered().hearNewComplaints(complaints);
   }
 
-  /** Asks for one entry of a list, by number or by its words. */
+  /**
+   * Asks for one entry of a list, by number, id or the beginning of a word. Similar words choose
+   * nothing, because the choice is not read back: "charging current 0 A" is no new charger.
+   */
   public OptionalInt one(String prompt, List<String> ids, List<String> texts, String refusal) {
-    return position(prompt, line -> ListChoice.pick(line, ids, texts), refusal);
+    return position(
+        prompt,
+        line -> {
+          ListChoice.Several named = ListChoice.several(line, ids, texts);
+          return named.unclear().isEmpty() ? named.positions() : List.of();
+        },
+        refusal);
   }
 
   /**
