@@ -92,6 +92,14 @@ class ArchitectureTest {
           .because("a part of the dialogue can be changed without reading those that use it");
 
   @ArchTest
+  static final ArchRule no_two_packages_of_an_interview_know_each_other =
+      slices()
+          .matching("yett.interview.(**)")
+          .should()
+          .beFreeOfCycles()
+          .because("a part of a case can be changed without reading those that use it");
+
+  @ArchTest
   static final ArchRule text_search_is_for_sayings =
       onlyIn(packages("org.apache.lucene.."), "yett.saying..")
           .because("one package understands words, the others work with complaints");

@@ -15,11 +15,11 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Expertise;
-import yett.interview.Interview;
-import yett.interview.Moment;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.course.Expertise;
+import yett.interview.course.Interview;
+import yett.interview.moment.Moment;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 

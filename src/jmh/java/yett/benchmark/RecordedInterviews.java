@@ -2,9 +2,9 @@ package yett.benchmark;
 
 import java.nio.file.Path;
 import java.util.List;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Expertise;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.course.Expertise;
 import yett.knowledge.Role;
 import yett.replay.CaseFile;
 import yett.replay.Replayer;

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import yett.interview.Site;
-import yett.interview.SiteFacts;
+import yett.interview.site.Site;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 

@@ -16,7 +16,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import yett.files.WholeFile;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.Check;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;

@@ -3,8 +3,8 @@ package yett.desk;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import yett.interview.Entry;
-import yett.interview.Event;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
 import yett.knowledge.Role;
 
 /**

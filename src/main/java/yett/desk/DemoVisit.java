@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.SomeSteps;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.step.SomeSteps;
+import yett.interview.step.Step;
 
 /**
  * An invented visit: gives, at every step, the answer of an ordinary gate or of a gate with a

@@ -23,7 +23,7 @@ import yett.casebook.Parcel;
 import yett.files.BoundedFile;
 import yett.files.OwnFiles;
 import yett.files.WholeFile;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.FirmSettings;
 import yett.knowledge.KnowledgeException;
 import yett.knowledge.KnowledgeSource;

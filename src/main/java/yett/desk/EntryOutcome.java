@@ -3,8 +3,8 @@ package yett.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import yett.interview.Entry;
-import yett.interview.Meanwhile;
+import yett.interview.event.Entry;
+import yett.interview.intake.Meanwhile;
 
 /**
  * What happened to something that a person entered.

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yett.casebook.CaseId;
-import yett.interview.Answer;
-import yett.interview.CaseState;
-import yett.interview.CaseState.Answered;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Forces;
+import yett.interview.event.Answer;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.state.CaseState;
+import yett.interview.state.CaseState.Answered;
+import yett.interview.state.Forces;
 
 /**
  * Begins a search for a fault from an inspection. The new case starts with the readings and answers

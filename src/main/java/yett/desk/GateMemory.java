@@ -18,7 +18,7 @@ import tools.jackson.databind.json.JsonMapper;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
 import yett.casebook.SiteRecord;
-import yett.interview.SiteFacts;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 

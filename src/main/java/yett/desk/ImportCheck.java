@@ -11,10 +11,10 @@ import yett.casebook.CaseStatus;
 import yett.casebook.NewEvent;
 import yett.casebook.SiteRecord;
 import yett.casebook.StoredEvent;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Sense;
-import yett.interview.SiteFacts;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.intake.Sense;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
@@ -85,7 +85,7 @@ public final class ImportCheck {
     if (!doubts.isEmpty()) {
       return Optional.of("event " + doubts.get(0).event() + ": " + doubts.get(0).words());
     }
-    boolean closed = yett.interview.CaseState.of(entries).closed().isPresent();
+    boolean closed = yett.interview.state.CaseState.of(entries).closed().isPresent();
     return closed == (carried.summary().state() == CaseStatus.CLOSED)
         ? Optional.empty()
         : Optional.of(

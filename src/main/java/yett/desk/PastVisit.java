@@ -2,7 +2,7 @@ package yett.desk;
 
 import java.time.LocalDate;
 import java.util.Map;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.InspectionKind;
 
 /**

@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import yett.casebook.DataDirectory;
 import yett.files.SealedFiles;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;

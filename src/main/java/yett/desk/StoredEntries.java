@@ -3,9 +3,9 @@ package yett.desk;
 import java.util.List;
 import java.util.Optional;
 import yett.casebook.StoredEvent;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.EventText;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
 import yett.knowledge.Role;
 
 /** Converts the events of a case from the casebook for the interview. */

@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Moment;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 

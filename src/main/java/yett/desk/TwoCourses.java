@@ -13,10 +13,10 @@ import yett.casebook.ImportedCase;
 import yett.casebook.NewEvent;
 import yett.casebook.Person;
 import yett.casebook.StoredEvent;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.EventText;
-import yett.interview.Tending;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
+import yett.interview.event.Tending;
 
 /**
  * Joins the two courses of a case that went on both here and elsewhere, where one side did nothing

@@ -9,7 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import yett.files.BoundedFile;
 import yett.files.OwnFiles;
-import yett.interview.SiteFacts;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import yett.belief.Belief;
 import yett.belief.Support;
-import yett.interview.Site;
+import yett.interview.site.Site;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import yett.interview.CaseState;
-import yett.interview.Ending;
-import yett.interview.Entry;
-import yett.interview.Event;
+import yett.interview.event.Ending;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.state.CaseState;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 

@@ -5,7 +5,7 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.Optional;
 import yett.figures.GateHistory.Past;
-import yett.interview.Ending;
+import yett.interview.event.Ending;
 
 /**
  * When a gate has to be inspected next.

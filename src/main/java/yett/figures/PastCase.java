@@ -4,11 +4,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import yett.interview.CallLog;
-import yett.interview.CaseState;
-import yett.interview.Ending;
-import yett.interview.Entry;
-import yett.interview.WorkTime;
+import yett.interview.event.Ending;
+import yett.interview.event.Entry;
+import yett.interview.state.CallLog;
+import yett.interview.state.CaseState;
+import yett.interview.state.WorkTime;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Interview;
-import yett.interview.Moment;
-import yett.interview.SomeSteps;
-import yett.interview.Step;
+import yett.interview.course.Interview;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.step.SomeSteps;
+import yett.interview.step.Step;
 import yett.plan.Advice;
 
 /** Finds what the plan would do next with the trainee's knowledge. */

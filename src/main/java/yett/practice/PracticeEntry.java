@@ -1,7 +1,7 @@
 package yett.practice;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import yett.interview.Event;
+import yett.interview.event.Event;
 
 /**
  * One thing that happened in an exercise, as it is stored. Exactly one of its parts is not null.

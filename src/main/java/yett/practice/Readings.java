@@ -2,7 +2,7 @@ package yett.practice;
 
 import java.util.Arrays;
 import java.util.Optional;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Instruments;
 import yett.knowledge.Measures;

@@ -3,10 +3,10 @@ package yett.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.SomeEvents;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.event.SomeEvents;
+import yett.interview.moment.Moment;
 import yett.wording.Wording;
 
 /** Writes which answers contradicted each other, and what was changed or taken back. */

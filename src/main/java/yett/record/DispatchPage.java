@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.DispatchSheet.Cover;
-import yett.interview.Chance;
-import yett.interview.Event;
+import yett.interview.event.Event;
+import yett.interview.evidence.Chance;
 import yett.wording.CallWords;
 import yett.wording.Wording;
 

@@ -1,7 +1,7 @@
 package yett.record;
 
 import java.util.List;
-import yett.interview.Entry;
+import yett.interview.event.Entry;
 import yett.knowledge.Role;
 
 /**

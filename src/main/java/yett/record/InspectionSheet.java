@@ -2,12 +2,12 @@ package yett.record;
 
 import java.time.ZoneId;
 import java.util.List;
-import yett.interview.Ending;
-import yett.interview.Forces;
-import yett.interview.Inspection;
-import yett.interview.Inspection.Result;
-import yett.interview.Moment;
-import yett.interview.Verdict;
+import yett.interview.event.Ending;
+import yett.interview.inspection.Inspection;
+import yett.interview.inspection.Inspection.Result;
+import yett.interview.inspection.Verdict;
+import yett.interview.moment.Moment;
+import yett.interview.state.Forces;
 import yett.knowledge.RuleBase;
 import yett.wording.ForceWords;
 import yett.wording.InspectionWords;

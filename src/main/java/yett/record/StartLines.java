@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import yett.interview.CaseState.Answered;
-import yett.interview.Chance;
-import yett.interview.Moment;
-import yett.interview.SafeNow;
-import yett.interview.SiteFacts;
-import yett.interview.Trail;
+import yett.interview.danger.SafeNow;
+import yett.interview.evidence.Chance;
+import yett.interview.evidence.Trail;
+import yett.interview.moment.Moment;
+import yett.interview.site.SiteFacts;
+import yett.interview.state.CaseState.Answered;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 

@@ -3,8 +3,8 @@ package yett.replay;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import yett.interview.Entry;
-import yett.interview.Event;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
 import yett.knowledge.RuleBase;
 
 /**

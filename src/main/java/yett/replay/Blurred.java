@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import yett.interview.Step;
+import yett.interview.step.Step;
 import yett.plan.Advice;
 import yett.plan.Advice.Candidate;
 import yett.replay.Replayed.RunnerUp;

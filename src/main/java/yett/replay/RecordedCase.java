@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import yett.interview.Answer;
-import yett.interview.Event;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
 import yett.knowledge.Role;
 
 /**

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
 
 /**
  * The result of running a recorded case. It is written as JSON in the form of {@code
@@ -70,7 +70,8 @@ public record Replayed(
    *
    * @param remarks of the rules, and answers that hardly fit together
    * @param notes assumptions that the replay had to make
-   * @param unsafe things that must never happen but did; see {@link yett.interview.SafetyWatch}
+   * @param unsafe things that must never happen but did; see {@link
+   *     yett.interview.watch.SafetyWatch}
    */
   public record Noticed(
       List<String> remarks, List<Kept> contradictions, List<String> notes, List<String> unsafe) {}

@@ -1,8 +1,8 @@
 package yett.replay;
 
 import java.time.Instant;
-import yett.interview.Expertise;
-import yett.interview.Interview;
+import yett.interview.course.Expertise;
+import yett.interview.course.Interview;
 
 /**
  * Runs a recorded case: the tool asks in its own order, the file answers. The same case with the

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 
 /**
  * Runs the cases of many files in parallel and delivers the results in the order of the files. Only

@@ -2,8 +2,8 @@ package yett.replay;
 
 import java.util.Optional;
 import java.util.function.Function;
-import yett.interview.Answer;
-import yett.interview.Event;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.rules.Conclusion.Expectation;

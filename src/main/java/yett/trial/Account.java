@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
 import yett.replay.RecordedCase;
 import yett.replay.Replayed;
 import yett.replay.Score;

@@ -14,7 +14,7 @@ import java.util.function.BiPredicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.replay.InOrder;
 import yett.replay.RecordedCase;
 import yett.replay.Score;

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.LeftOut;
 import yett.knowledge.RuleBase;
 import yett.replay.InOrder;

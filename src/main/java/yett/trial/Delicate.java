@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import yett.belief.Sensitivity.Entry;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.replay.InOrder;
 import yett.replay.RecordedCase;
 import yett.replay.Replayed;

@@ -9,11 +9,11 @@ import yett.belief.Belief;
 import yett.belief.Observation;
 import yett.belief.Sensitivity;
 import yett.belief.Sensitivity.Entry;
-import yett.interview.Event;
-import yett.interview.Expertise;
-import yett.interview.Interview;
-import yett.interview.Interview.RankedCause;
-import yett.interview.Moment;
+import yett.interview.course.Expertise;
+import yett.interview.course.Interview;
+import yett.interview.course.Interview.RankedCause;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
 import yett.replay.Replayed;
 
 /**

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.replay.RecordedCase;
 import yett.replay.Score;
 import yett.trial.Account.Key;

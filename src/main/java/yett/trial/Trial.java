@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.replay.InOrder;
 import yett.replay.RecordedCase;
 import yett.replay.Replayed;

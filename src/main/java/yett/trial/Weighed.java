@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import yett.belief.Decibans;
-import yett.interview.Moment;
-import yett.interview.Trail;
+import yett.interview.evidence.Trail;
+import yett.interview.moment.Moment;
 
 /**
  * What one answer weighed for the causes in view, given what was known before it.

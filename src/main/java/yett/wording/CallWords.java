@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import yett.interview.Event;
+import yett.interview.event.Event;
 
 /** Says what the desk did about a call. */
 public final class CallWords {

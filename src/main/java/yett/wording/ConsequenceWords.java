@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
 import yett.knowledge.Cause;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;

@@ -3,7 +3,7 @@ package yett.wording;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import yett.interview.Event;
+import yett.interview.event.Event;
 
 /** Says in a few words what an event was. */
 record EventWords(Wording words) implements Event.Visitor<String> {

@@ -1,6 +1,6 @@
 package yett.wording;
 
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
 import yett.knowledge.Role;
 
 /**

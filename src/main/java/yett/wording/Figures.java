@@ -1,7 +1,7 @@
 package yett.wording;
 
 import java.util.Locale;
-import yett.interview.Chance;
+import yett.interview.evidence.Chance;
 
 /** Formats numbers for screens. */
 public final class Figures {

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import yett.calculation.ForcePoint;
 import yett.calculation.ObstructionForce;
 import yett.calculation.ObstructionForce.Verdict;
-import yett.interview.Forces;
+import yett.interview.state.Forces;
 
 /** Says what was measured of the force on an obstruction. */
 public final class ForceWords {

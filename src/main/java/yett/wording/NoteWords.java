@@ -1,8 +1,8 @@
 package yett.wording;
 
-import yett.interview.Event;
-import yett.interview.EventText;
-import yett.interview.SomeEvents;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
+import yett.interview.event.SomeEvents;
 import yett.knowledge.RuleBase;
 
 /** Says what somebody entered as a note in the case. */

@@ -2,9 +2,9 @@ package yett.wording;
 
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import yett.interview.HandOverReason;
-import yett.interview.Occasion;
-import yett.interview.Purpose;
+import yett.interview.step.HandOverReason;
+import yett.interview.step.Occasion;
+import yett.interview.step.Purpose;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;

@@ -3,7 +3,7 @@ package yett.wording;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import yett.calculation.Trend;
-import yett.interview.Trends;
+import yett.interview.site.Trends;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.rules.Interpretation;

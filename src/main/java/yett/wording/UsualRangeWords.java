@@ -1,7 +1,7 @@
 package yett.wording;
 
 import java.util.Optional;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.rules.Conclusion.Expectation;

@@ -2,7 +2,7 @@ package yett.wording;
 
 import java.util.List;
 import java.util.Optional;
-import yett.interview.HandOverReason;
+import yett.interview.step.HandOverReason;
 import yett.knowledge.MainsPart;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.Outbox;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.knowledge.Role;
 import yett.knowledge.SiteQuestion;
 import yett.testing.Shipped;

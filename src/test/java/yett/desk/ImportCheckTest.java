@@ -16,8 +16,8 @@ import yett.casebook.NewEvent;
 import yett.casebook.Person;
 import yett.casebook.SiteRecord;
 import yett.casebook.Summary;
-import yett.interview.Event;
-import yett.interview.EventText;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
 

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.Outbox;
-import yett.interview.Answer;
-import yett.interview.Event;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
 import yett.testing.PostgresServer;
@@ -83,7 +83,7 @@ class OpenCaseTest {
     try (Casebook casebook = Casebook.open(url)) {
       return OpenCase.entries(casebook.events(id)).stream()
           .skip(1)
-          .map(yett.interview.Entry::event)
+          .map(yett.interview.event.Entry::event)
           .toList();
     }
   }

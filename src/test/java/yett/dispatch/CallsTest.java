@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.Cause;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;

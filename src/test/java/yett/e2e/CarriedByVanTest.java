@@ -13,11 +13,11 @@ import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.NewEvent;
 import yett.desk.OpenCase;
-import yett.interview.Answer;
-import yett.interview.CaseState;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.EventText;
+import yett.interview.event.Answer;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
+import yett.interview.state.CaseState;
 
 /** A case that a van took along for two days, while the desk went on with its call. */
 class CarriedByVanTest {

@@ -9,10 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import yett.interview.Answer;
-import yett.interview.Ending;
-import yett.interview.Entry;
-import yett.interview.Event;
+import yett.interview.event.Answer;
+import yett.interview.event.Ending;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
 

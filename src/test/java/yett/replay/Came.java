@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.replay.Replayed.Taken;

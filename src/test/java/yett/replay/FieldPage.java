@@ -9,7 +9,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.RuleBase;
 
 /**

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.CardFile;
 import yett.knowledge.CardFile.Document;
 import yett.knowledge.RuleBase;

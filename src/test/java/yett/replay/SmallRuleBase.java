@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.testing.WithEffects;

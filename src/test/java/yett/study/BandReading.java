@@ -2,7 +2,7 @@ package yett.study;
 
 import java.util.Optional;
 import java.util.Random;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Instruments;
 import yett.knowledge.Measures;

@@ -14,7 +14,7 @@ import java.util.function.LongFunction;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;

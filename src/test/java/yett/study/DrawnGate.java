@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import yett.belief.CausalModel;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;

@@ -10,16 +10,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import yett.interview.Advised;
-import yett.interview.Answer;
-import yett.interview.Ending;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Expertise;
-import yett.interview.Interview;
-import yett.interview.Moment;
-import yett.interview.Step;
-import yett.interview.WorkTime;
+import yett.interview.course.Advised;
+import yett.interview.course.Expertise;
+import yett.interview.course.Interview;
+import yett.interview.event.Answer;
+import yett.interview.event.Ending;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.search.Adviser;
+import yett.interview.state.WorkTime;
+import yett.interview.step.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
@@ -75,7 +76,7 @@ final class Play {
   /** An interview that one case after another can use: what is kept in it only saves work. */
   static final class Seat implements AutoCloseable {
     private final Interview interview;
-    private Advised.Chooser chooser = (belief, options) -> Advices.nothing();
+    private Adviser chooser = (belief, options) -> Advices.nothing();
 
     Seat(Expertise expertise) {
       interview = Advised.interview(expertise, (b, o) -> chooser.advise(b, o));

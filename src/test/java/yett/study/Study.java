@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.RuleBase;
 import yett.rules.RuleCache;
 import yett.testing.Shipped;

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import yett.belief.CausalModel;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.saying.Hearing;

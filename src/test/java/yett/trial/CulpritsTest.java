@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.LeftOut;
 import yett.knowledge.RuleBase;
 import yett.replay.RecordedCase;

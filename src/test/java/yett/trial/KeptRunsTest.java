@@ -18,7 +18,7 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import yett.files.SealedFiles;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.replay.RecordedCase;
 
 /** A run that was made is not made again, and stands for no other. */

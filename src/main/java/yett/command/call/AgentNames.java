@@ -13,7 +13,7 @@ import yett.command.common.UsageException;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.CallLog;
+import yett.interview.state.CallLog;
 
 /** The names of those who work at the desk, so that "Maud" and "Maud O'Hare" are not two people. */
 record AgentNames(Desk desk, Console console) {

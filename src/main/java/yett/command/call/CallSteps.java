@@ -10,10 +10,10 @@ import yett.command.diagnose.work.RetestList;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
-import yett.interview.Ending;
-import yett.interview.Event;
-import yett.interview.SaidOver;
-import yett.interview.Step;
+import yett.interview.danger.SaidOver;
+import yett.interview.event.Ending;
+import yett.interview.event.Event;
+import yett.interview.step.Step;
 
 /** Leads a caller through a repair step by step. */
 record CallSteps(Sitting sitting, Questions questions, StepsDone done, ReadOut readOut) {

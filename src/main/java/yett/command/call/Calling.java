@@ -11,11 +11,11 @@ import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.ChildRings;
 import yett.command.diagnose.sitting.Sitting;
 import yett.command.diagnose.told.WorksAgain;
-import yett.interview.Ending;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.SomeSteps;
-import yett.interview.Step;
+import yett.interview.event.Ending;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.step.SomeSteps;
+import yett.interview.step.Step;
 
 /**
  * Leads a call from the desk's side. Everything is worded to be read out, one thing at a time, and

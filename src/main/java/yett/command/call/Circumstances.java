@@ -14,10 +14,10 @@ import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
 import yett.console.Text;
 import yett.desk.HistoryWorth;
-import yett.interview.CaseState;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.state.CaseState;
+import yett.interview.step.Step;
 import yett.knowledge.History;
 import yett.knowledge.Pressing;
 

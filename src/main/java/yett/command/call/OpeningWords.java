@@ -4,9 +4,9 @@ import java.util.List;
 import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.step.Step;
 
 /** Takes down what a caller says before anything is asked, once for each call. */
 final class OpeningWords {

@@ -14,9 +14,9 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.CallLog;
-import yett.interview.Event;
-import yett.interview.Tending;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
+import yett.interview.state.CallLog;
 import yett.wording.CallWords;
 
 /** {@code calls}: shows and works on the queue, for a desk with many calls and several agents. */

@@ -11,7 +11,7 @@ import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.Sitting;
 import yett.command.diagnose.told.ToldAndConfirmed;
 import yett.console.Block;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.Telephone;

@@ -7,8 +7,8 @@ import yett.command.common.Words;
 import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.sitting.Sitting;
 import yett.command.diagnose.told.WorksAgain;
-import yett.interview.Event;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.step.Step;
 import yett.saying.Heard;
 
 /**

@@ -7,9 +7,9 @@ import yett.casebook.CaseSummary;
 import yett.command.common.Prompt;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.interview.Ending;
-import yett.interview.Event;
-import yett.interview.Tending;
+import yett.interview.event.Ending;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
 import yett.wording.CallWords;
 
 /**

@@ -13,10 +13,10 @@ import yett.console.Text;
 import yett.desk.OpenCase;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
-import yett.interview.Chance;
-import yett.interview.Ending;
-import yett.interview.Moment;
-import yett.interview.Step;
+import yett.interview.event.Ending;
+import yett.interview.evidence.Chance;
+import yett.interview.moment.Moment;
+import yett.interview.step.Step;
 import yett.wording.StepWords;
 import yett.wording.Wording;
 

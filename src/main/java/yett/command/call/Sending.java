@@ -8,9 +8,9 @@ import java.util.regex.Pattern;
 import yett.command.common.NoName;
 import yett.command.diagnose.conversation.DispatchedException;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.CallLog;
-import yett.interview.Event;
-import yett.interview.Tending;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
+import yett.interview.state.CallLog;
 import yett.knowledge.Pressing;
 import yett.wording.CallWords;
 

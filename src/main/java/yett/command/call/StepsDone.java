@@ -6,11 +6,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.CallLog;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.Step;
-import yett.interview.Tending;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
+import yett.interview.moment.Moment;
+import yett.interview.state.CallLog;
+import yett.interview.step.Step;
 
 /**
  * Waits until the caller has done what a danger asks for. The desk types what it did meanwhile, too

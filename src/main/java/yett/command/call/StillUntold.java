@@ -3,8 +3,8 @@ package yett.command.call;
 import java.util.ArrayList;
 import java.util.List;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Entry;
-import yett.interview.Event;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
 
 /**
  * Opens again what nobody could say on an earlier call. Whoever rings now may know what is wrong,

@@ -13,10 +13,10 @@ import yett.command.common.Words;
 import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.interview.CallLog;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.Tending;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
+import yett.interview.moment.Moment;
+import yett.interview.state.CallLog;
 
 /**
  * Asks who calls, from where and on which number. It is asked once, in the first minute of a call.

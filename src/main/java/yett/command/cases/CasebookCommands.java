@@ -14,8 +14,8 @@ import yett.command.common.Completions;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.Event;
-import yett.interview.EventText;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
 import yett.knowledge.Role;
 
 /**

@@ -7,7 +7,7 @@ import yett.casebook.ImportedCase;
 import yett.casebook.StoredEvent;
 import yett.console.Block;
 import yett.desk.OpenCase;
-import yett.interview.Entry;
+import yett.interview.event.Entry;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 

@@ -15,8 +15,8 @@ import yett.desk.Desk;
 import yett.desk.StoredEntries;
 import yett.figures.CaseFigures;
 import yett.figures.PastCase;
-import yett.interview.Entry;
-import yett.interview.Event;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
 
 /** {@code cases figures}: statistics of what fails, where and how often, and of the work itself. */
 public record FiguresCommands(Desk desk, Console console) {

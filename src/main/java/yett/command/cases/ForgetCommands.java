@@ -23,10 +23,10 @@ import yett.command.common.UsageException;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.EventText;
-import yett.interview.Tending;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
+import yett.interview.event.Tending;
 
 /** {@code cases forget}: deletes what is known of people and keeps the cases. */
 public record ForgetCommands(Desk desk, Console console) {

@@ -12,8 +12,8 @@ import yett.casebook.Casebook;
 import yett.casebook.Person;
 import yett.console.Block;
 import yett.desk.OpenCase;
-import yett.interview.Entry;
-import yett.interview.Event;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
 import yett.wording.CallWords;
 
 /**

@@ -11,7 +11,7 @@ import yett.desk.Desk;
 import yett.desk.GateMemory;
 import yett.figures.GateHistory;
 import yett.figures.NextInspection;
-import yett.interview.Entry;
+import yett.interview.event.Entry;
 
 /** Finds the date of a gate's next inspection, as it was at the end of a visit. */
 record NextInspections(Desk desk) {

@@ -15,9 +15,9 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.EventText;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
 import yett.wording.CallWords;
 
 /**

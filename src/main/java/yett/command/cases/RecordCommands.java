@@ -14,7 +14,7 @@ import yett.command.common.UsageException;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
 import yett.knowledge.Role;
 import yett.record.CaseRecord;
 import yett.record.HandOverSheet;

@@ -12,7 +12,7 @@ import yett.command.common.PrintedFiles;
 import yett.command.common.UsageException;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
 import yett.knowledge.Letterhead;
 import yett.knowledge.Names;
 import yett.paper.Picture;

@@ -3,7 +3,7 @@ package yett.command.common;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 
 /** Recognises the ways in which people say that they cannot tell. Only a whole line counts. */
 public final class CannotTellWords {

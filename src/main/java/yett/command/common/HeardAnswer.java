@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.quantity.ReadingException;

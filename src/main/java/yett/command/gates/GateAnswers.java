@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import yett.command.common.UsageException;
-import yett.interview.SiteFacts;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import yett.casebook.SiteName;
 import yett.command.common.GateNames;
-import yett.interview.SiteFacts;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.figures.GateHistory.Past;
-import yett.interview.SiteFacts;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;

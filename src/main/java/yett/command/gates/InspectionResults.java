@@ -9,9 +9,9 @@ import yett.casebook.Casebook;
 import yett.desk.Desk;
 import yett.desk.StoredEntries;
 import yett.figures.GateHistory;
-import yett.interview.Inspection;
-import yett.interview.Interview;
-import yett.interview.Verdict;
+import yett.interview.course.Interview;
+import yett.interview.inspection.Inspection;
+import yett.interview.inspection.Verdict;
 
 /** Says what each inspection of a gate found out of order. */
 final class InspectionResults {

@@ -9,7 +9,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import yett.console.Block;
 import yett.figures.GateHistory.Reading;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;

@@ -17,7 +17,7 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Desk;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;

@@ -16,7 +16,7 @@ import yett.console.Console;
 import yett.console.Progress;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.trial.CasesBeside;
 import yett.trial.ChangePage;

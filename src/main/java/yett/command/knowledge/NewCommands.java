@@ -23,7 +23,7 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Names;
 import yett.knowledge.Problem;

@@ -8,7 +8,7 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Desk;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.review.Acceptance;
 import yett.trial.CasesBeside;
 import yett.trial.Comparison;

@@ -14,7 +14,7 @@ import yett.console.Console;
 import yett.console.Progress;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.trial.AcceptedRun;
 import yett.trial.CasesBeside;

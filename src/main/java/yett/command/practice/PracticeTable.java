@@ -6,8 +6,8 @@ import java.util.Optional;
 import yett.command.common.Words;
 import yett.command.diagnose.sitting.CaseLeftException;
 import yett.console.Console;
-import yett.interview.Ending;
-import yett.interview.Step;
+import yett.interview.event.Ending;
+import yett.interview.step.Step;
 import yett.knowledge.RuleBase;
 import yett.practice.Workbench;
 

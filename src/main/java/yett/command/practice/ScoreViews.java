@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.console.SignalWord;
-import yett.interview.Ending;
+import yett.interview.event.Ending;
 import yett.knowledge.RuleBase;
 import yett.practice.PracticeScore;
 import yett.practice.Slip;

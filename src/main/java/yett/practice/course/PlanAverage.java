@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.practice.Exercise;

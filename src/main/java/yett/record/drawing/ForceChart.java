@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import yett.calculation.ForceZone;
 import yett.calculation.ObstructionForce;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.paper.Markup;
 import yett.paper.Svg;
 import yett.paper.Svg.Pen;

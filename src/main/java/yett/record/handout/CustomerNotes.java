@@ -3,8 +3,8 @@ package yett.record.handout;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import yett.interview.CaseState;
-import yett.interview.Event;
+import yett.interview.event.Event;
+import yett.interview.state.CaseState;
 import yett.wording.Wording;
 
 /** The notes that the customer is to read. All others are for the next technician and the desk. */

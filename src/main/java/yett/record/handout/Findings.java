@@ -2,9 +2,9 @@ package yett.record.handout;
 
 import java.time.ZoneId;
 import java.util.List;
-import yett.interview.Interview;
-import yett.interview.Interview.RankedCause;
-import yett.interview.Moment;
+import yett.interview.course.Interview;
+import yett.interview.course.Interview.RankedCause;
+import yett.interview.moment.Moment;
 import yett.knowledge.RuleBase;
 import yett.record.drawing.GateShape;
 import yett.record.drawing.Spot;

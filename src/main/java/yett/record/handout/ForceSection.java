@@ -2,8 +2,8 @@ package yett.record.handout;
 
 import java.util.List;
 import yett.calculation.ObstructionForce.Verdict;
-import yett.interview.Forces;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
+import yett.interview.state.Forces;
 import yett.paper.Markup;
 import yett.record.drawing.ForceChart;
 import yett.wording.ForceWords;

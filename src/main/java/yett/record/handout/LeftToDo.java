@@ -2,8 +2,8 @@ package yett.record.handout;
 
 import java.util.ArrayList;
 import java.util.List;
-import yett.interview.Interview.RankedCause;
-import yett.interview.Moment;
+import yett.interview.course.Interview.RankedCause;
+import yett.interview.moment.Moment;
 import yett.knowledge.Cause;
 import yett.knowledge.RuleBase;
 import yett.record.NextWork;

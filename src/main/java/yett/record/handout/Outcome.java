@@ -1,7 +1,7 @@
 package yett.record.handout;
 
-import yett.interview.CaseState;
-import yett.interview.Ending;
+import yett.interview.event.Ending;
+import yett.interview.state.CaseState;
 
 /**
  * How the work ended, as the owner of the gate has to know it.

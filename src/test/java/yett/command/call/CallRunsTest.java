@@ -7,8 +7,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import yett.command.diagnose.CallersCase;
 import yett.desk.OpenCase;
-import yett.interview.Answer;
-import yett.interview.Event;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
 import yett.knowledge.Check;
 
 /** What is asked of a caller who has put something right, and how urgent it is. */

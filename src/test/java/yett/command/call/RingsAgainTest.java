@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.command.diagnose.TypedCase;
 import yett.desk.OpenCase;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
 

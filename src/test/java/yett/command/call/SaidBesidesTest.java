@@ -8,8 +8,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.command.diagnose.TypedCase;
-import yett.interview.Answer;
-import yett.interview.Event;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
 

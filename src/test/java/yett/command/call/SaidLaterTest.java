@@ -9,9 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.command.diagnose.CallersCase;
-import yett.interview.Answer;
-import yett.interview.Event;
-import yett.interview.Tending;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
 
 /** What callers say in their own words after the first sentence, or when they ring once more. */
 class SaidLaterTest extends CallersCase {

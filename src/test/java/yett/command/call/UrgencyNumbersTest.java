@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.command.diagnose.CallersCase;
-import yett.interview.Answer;
-import yett.interview.Event;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
 
 /** Whoever takes calls knows the numbers of the urgency list by heart. */
 class UrgencyNumbersTest extends CallersCase {

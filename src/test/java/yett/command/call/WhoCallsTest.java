@@ -10,9 +10,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import yett.casebook.Person;
 import yett.command.diagnose.CallersCase;
 import yett.desk.OpenCase;
-import yett.interview.CallLog;
-import yett.interview.Event;
-import yett.interview.Tending;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
+import yett.interview.state.CallLog;
 
 /** What is typed where a call asks who is calling. */
 class WhoCallsTest extends CallersCase {

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import yett.interview.Expertise;
+import yett.interview.course.Expertise;
 import yett.knowledge.Problem;
 import yett.knowledge.Role;
 import yett.practice.Exercise;

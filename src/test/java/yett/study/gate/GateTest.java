@@ -17,7 +17,7 @@ import yett.calculation.ChainSag;
 import yett.calculation.LeadAcid;
 import yett.calculation.Leaf;
 import yett.calculation.SupplySetting;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;

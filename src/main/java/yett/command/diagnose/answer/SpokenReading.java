@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;

@@ -2,8 +2,8 @@ package yett.command.diagnose.answer;
 
 import java.util.Optional;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Answer;
-import yett.interview.Answer.Read;
+import yett.interview.event.Answer;
+import yett.interview.event.Answer.Read;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.rules.Conclusion.Expectation;

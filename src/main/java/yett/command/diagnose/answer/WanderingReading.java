@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.command.common.HeardAnswer;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.rules.Conclusion.Expectation;

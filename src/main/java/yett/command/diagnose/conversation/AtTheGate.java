@@ -11,7 +11,7 @@ import yett.command.diagnose.question.SingleCheck;
 import yett.command.diagnose.sitting.Sitting;
 import yett.command.diagnose.work.Repairing;
 import yett.command.diagnose.work.SetUpScreens;
-import yett.interview.Step;
+import yett.interview.step.Step;
 
 /** Handles each kind of step for a person at the gate. */
 final class AtTheGate implements Step.Visitor<Runnable> {

@@ -14,9 +14,9 @@ import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.OpenCase;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.step.Step;
 import yett.knowledge.Role;
 
 /** Leads a person through a case at a console, until it is closed or put aside. */

@@ -13,12 +13,12 @@ import yett.command.diagnose.screen.InspectionViews;
 import yett.command.diagnose.sitting.Sharing;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.interview.Answer;
-import yett.interview.Ending;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.SomeSteps;
-import yett.interview.Step;
+import yett.interview.event.Answer;
+import yett.interview.event.Ending;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.step.SomeSteps;
+import yett.interview.step.Step;
 import yett.knowledge.Check;
 import yett.wording.StepWords;
 

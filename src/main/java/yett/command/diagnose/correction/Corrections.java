@@ -14,10 +14,10 @@ import yett.command.diagnose.sitting.LongList;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
 import yett.console.Text;
-import yett.interview.Answer;
-import yett.interview.CaseState;
-import yett.interview.Event;
-import yett.interview.Moment;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.state.CaseState;
 import yett.knowledge.Check;
 import yett.wording.Wording;
 

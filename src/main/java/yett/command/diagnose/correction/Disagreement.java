@@ -5,9 +5,9 @@ import java.util.Optional;
 import yett.command.common.Prompt;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.interview.CaseState;
-import yett.interview.Conflict;
-import yett.interview.Moment;
+import yett.interview.evidence.Conflict;
+import yett.interview.moment.Moment;
+import yett.interview.state.CaseState;
 
 /**
  * Asks which of several answers that hardly fit together should be looked at again, while somebody

@@ -2,7 +2,7 @@ package yett.command.diagnose.correction;
 
 import java.util.List;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.wording.Wording;
 
 /** The repairs that could not be done, each of which can be proposed again. */

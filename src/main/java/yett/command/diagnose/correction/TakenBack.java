@@ -1,9 +1,9 @@
 package yett.command.diagnose.correction;
 
 import java.util.List;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Moment;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;

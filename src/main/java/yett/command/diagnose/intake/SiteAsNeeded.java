@@ -9,9 +9,9 @@ import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.site.SiteEntry;
 import yett.command.diagnose.sitting.Sitting;
 import yett.command.diagnose.told.AboutAsked;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.SiteNeeds;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.site.SiteNeeds;
 import yett.knowledge.SiteQuestion;
 
 /** Asks for a detail of the gate when a step first depends on it. Enter takes the usual answer. */

@@ -7,8 +7,8 @@ import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.site.SiteEntry;
 import yett.command.diagnose.site.SiteViews;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Event;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.step.Step;
 import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
 

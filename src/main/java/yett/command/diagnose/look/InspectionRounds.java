@@ -4,9 +4,9 @@ import java.util.List;
 import yett.command.diagnose.screen.InspectionViews;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.interview.Inspection;
-import yett.interview.Moment;
-import yett.interview.Step;
+import yett.interview.inspection.Inspection;
+import yett.interview.moment.Moment;
+import yett.interview.step.Step;
 import yett.knowledge.RuleBase;
 
 /**

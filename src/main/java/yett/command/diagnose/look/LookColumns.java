@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import yett.command.diagnose.screen.CheckViews;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Columns;
 

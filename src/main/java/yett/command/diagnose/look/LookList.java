@@ -13,10 +13,10 @@ import yett.command.diagnose.answer.Difference;
 import yett.command.diagnose.correction.Disagreement;
 import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Answer;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.Step;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.step.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Columns;
 

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 
 /** Several answers to one look of a round, where several may be true. */

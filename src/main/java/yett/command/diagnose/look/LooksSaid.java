@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import yett.interview.Answer;
-import yett.interview.Event;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
 import yett.knowledge.Check;
 
 /** What was typed at a round of looks so far, by position of the look. */

@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.knowledge.Check;
 
 /**

@@ -12,10 +12,10 @@ import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.FollowOn;
 import yett.desk.OpenCase;
-import yett.interview.Event;
-import yett.interview.Inspection;
-import yett.interview.Moment;
-import yett.interview.Verdict;
+import yett.interview.event.Event;
+import yett.interview.inspection.Inspection;
+import yett.interview.inspection.Verdict;
+import yett.interview.moment.Moment;
 import yett.knowledge.RuleBase;
 import yett.wording.InspectionWords;
 

@@ -14,8 +14,8 @@ import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.OpenCase;
-import yett.interview.CallLog;
-import yett.interview.CaseState;
+import yett.interview.state.CallLog;
+import yett.interview.state.CaseState;
 import yett.wording.CallWords;
 
 /**

@@ -15,8 +15,8 @@ import yett.desk.Baselines;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
 import yett.desk.OpenCase;
-import yett.interview.Event;
-import yett.interview.Tending;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 

@@ -11,12 +11,12 @@ import yett.command.diagnose.screen.StillInForce;
 import yett.console.Console;
 import yett.desk.Absence;
 import yett.desk.OpenCase;
-import yett.interview.CaseState;
-import yett.interview.Entry;
-import yett.interview.Expertise;
-import yett.interview.Inspection;
-import yett.interview.Interview;
-import yett.interview.Moment;
+import yett.interview.course.Expertise;
+import yett.interview.course.Interview;
+import yett.interview.event.Entry;
+import yett.interview.inspection.Inspection;
+import yett.interview.moment.Moment;
+import yett.interview.state.CaseState;
 import yett.wording.CallWords;
 import yett.wording.Wording;
 

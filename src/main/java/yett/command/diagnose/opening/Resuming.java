@@ -12,9 +12,9 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.Ending;
-import yett.interview.Event;
-import yett.interview.Step;
+import yett.interview.event.Ending;
+import yett.interview.event.Event;
+import yett.interview.step.Step;
 import yett.knowledge.Role;
 
 /** Goes on with a case that was left, whatever interrupted it. */

@@ -11,8 +11,8 @@ import yett.casebook.Casebook;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.desk.OpenCase;
-import yett.interview.CaseState;
-import yett.interview.Ending;
+import yett.interview.event.Ending;
+import yett.interview.state.CaseState;
 import yett.knowledge.RuleBase;
 import yett.wording.CallWords;
 

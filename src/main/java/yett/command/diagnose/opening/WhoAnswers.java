@@ -7,8 +7,8 @@ import yett.command.common.Prompt;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.CaseState;
-import yett.interview.Ending;
+import yett.interview.event.Ending;
+import yett.interview.state.CaseState;
 import yett.knowledge.Role;
 import yett.wording.Wording;
 

@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 import yett.casebook.CaseId;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.step.Step;
 
 /**
  * Leads a call from the desk's side, within a conversation. The package of the calls does so; it

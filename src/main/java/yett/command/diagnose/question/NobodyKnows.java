@@ -2,9 +2,9 @@ package yett.command.diagnose.question;
 
 import java.util.List;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Event;
-import yett.interview.SomeSteps;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.step.SomeSteps;
+import yett.interview.step.Step;
 import yett.knowledge.Role;
 
 /**

@@ -16,9 +16,9 @@ import yett.command.diagnose.sitting.Sitting;
 import yett.command.diagnose.told.Volunteered;
 import yett.console.Block;
 import yett.desk.Undo;
-import yett.interview.CaseState;
-import yett.interview.Event;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.state.CaseState;
+import yett.interview.step.Step;
 import yett.knowledge.Role;
 
 /** Carries out the requests that a person can make at every prompt. */

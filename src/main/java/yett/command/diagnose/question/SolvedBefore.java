@@ -10,11 +10,11 @@ import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.OpenCase;
-import yett.interview.CallLog;
-import yett.interview.CaseState;
-import yett.interview.Ending;
-import yett.interview.Event;
-import yett.interview.Tending;
+import yett.interview.event.Ending;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
+import yett.interview.state.CallLog;
+import yett.interview.state.CaseState;
 import yett.knowledge.Role;
 import yett.wording.CallWords;
 

@@ -3,8 +3,8 @@ package yett.command.diagnose.screen;
 import java.util.ArrayList;
 import java.util.List;
 import yett.console.Block;
-import yett.interview.Forces;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
+import yett.interview.state.Forces;
 import yett.knowledge.Check;
 import yett.wording.ForceWords;
 

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import yett.console.Block;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
 import yett.knowledge.RuleBase;
 
 /** Names the states of the work that hold beside what a screen asks for. */

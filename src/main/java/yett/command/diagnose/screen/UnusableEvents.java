@@ -5,11 +5,11 @@ import java.util.List;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.desk.StoredEntries;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.Sense;
-import yett.interview.SetApart;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.intake.Sense;
+import yett.interview.moment.Moment;
+import yett.interview.moment.SetApart;
 import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 

@@ -1,7 +1,7 @@
 package yett.command.diagnose.search;
 
-import yett.interview.Purpose;
-import yett.interview.Step;
+import yett.interview.step.Purpose;
+import yett.interview.step.Step;
 import yett.wording.StepWords;
 
 /** Names the step that has to come before a request, as the end of a sentence. */

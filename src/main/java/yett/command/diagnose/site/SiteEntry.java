@@ -14,9 +14,9 @@ import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.command.diagnose.sitting.Choices;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Answer;
-import yett.interview.Event;
-import yett.interview.SiteFacts;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.SiteQuestion;
 
 /** Reads details of the gate as installed, stores them as typed, and shows them back. */

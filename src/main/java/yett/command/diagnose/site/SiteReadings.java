@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.SiteQuestion;
 
 /** Finds readings in a line that describes a gate. */

@@ -2,10 +2,10 @@ package yett.command.diagnose.sitting;
 
 import yett.console.Block;
 import yett.console.Text;
-import yett.interview.CallLog;
-import yett.interview.Event;
-import yett.interview.Step;
-import yett.interview.Tending;
+import yett.interview.event.Event;
+import yett.interview.event.Tending;
+import yett.interview.state.CallLog;
+import yett.interview.step.Step;
 import yett.knowledge.Role;
 import yett.saying.OnTheLine;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import yett.console.Block;
 import yett.console.Pages;
-import yett.interview.Moment;
+import yett.interview.moment.Moment;
 
 /** Shows screens that have to be read, a page at a time if they would scroll away. */
 final class ReadScreens {

@@ -6,11 +6,11 @@ import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.desk.EntryOutcome;
-import yett.interview.Answer;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Meanwhile;
-import yett.interview.Somebody;
+import yett.interview.event.Answer;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.intake.Meanwhile;
+import yett.interview.state.Somebody;
 import yett.knowledge.Check;
 import yett.wording.Wording;
 

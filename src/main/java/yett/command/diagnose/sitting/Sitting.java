@@ -18,10 +18,10 @@ import yett.console.Console;
 import yett.console.Pages;
 import yett.console.Rewording;
 import yett.desk.OpenCase;
-import yett.interview.Entry;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.SetApart;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.moment.SetApart;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 

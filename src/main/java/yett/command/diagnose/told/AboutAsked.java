@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.saying.Tellings;
 import yett.saying.Thing;

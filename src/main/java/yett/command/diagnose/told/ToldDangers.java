@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import yett.command.common.Prompt;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Spoken;
 import yett.saying.DangerSayings.Danger;

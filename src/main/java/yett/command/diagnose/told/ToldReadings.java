@@ -5,7 +5,7 @@ import java.util.Locale;
 import yett.command.diagnose.answer.SpokenReading;
 import yett.command.diagnose.sitting.Choices;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Step;
+import yett.interview.step.Step;
 import yett.knowledge.Check;
 
 /** Takes up readings that a person tells without being asked. */

@@ -10,7 +10,7 @@ import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.CaseLeftException;
 import yett.command.diagnose.sitting.Sitting;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.knowledge.Repair;
 
 /**

@@ -11,8 +11,8 @@ import yett.command.diagnose.screen.CautionViews;
 import yett.command.diagnose.screen.StillInForce;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.interview.Event;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.step.Step;
 import yett.knowledge.Caution;
 import yett.knowledge.SetUp;
 

@@ -10,9 +10,9 @@ import yett.command.common.Words;
 import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.interview.CaseState;
-import yett.interview.Entry;
-import yett.interview.Event;
+import yett.interview.event.Entry;
+import yett.interview.event.Event;
+import yett.interview.state.CaseState;
 import yett.knowledge.Check;
 
 /**

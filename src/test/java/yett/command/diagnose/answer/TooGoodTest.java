@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yett.command.diagnose.TechniciansCase;
 import yett.desk.OpenCase;
-import yett.interview.Answer;
+import yett.interview.event.Answer;
 import yett.knowledge.Check;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Reason;

@@ -11,9 +11,9 @@ import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.Sitting;
 import yett.desk.OpenCase;
-import yett.interview.Event;
-import yett.interview.EventText;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
+import yett.interview.step.Step;
 import yett.knowledge.Role;
 
 /** Whoever goes on with a case is asked whether the gate stands as it was left. */

@@ -10,10 +10,10 @@ import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.Sitting;
 import yett.desk.OpenCase;
-import yett.interview.Answer;
-import yett.interview.Event;
-import yett.interview.Interview;
-import yett.interview.Step;
+import yett.interview.course.Interview;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
+import yett.interview.step.Step;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
 

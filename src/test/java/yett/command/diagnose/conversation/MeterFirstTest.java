@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.command.diagnose.TypedCase;
 import yett.desk.OpenCase;
-import yett.interview.Step;
+import yett.interview.step.Step;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
 

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yett.command.diagnose.TechniciansCase;
-import yett.interview.Event;
+import yett.interview.event.Event;
 
 /** An earlier answer is found by what it is about, the latest first. */
 class CorrectionsTest extends TechniciansCase {

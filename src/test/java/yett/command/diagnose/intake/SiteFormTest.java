@@ -11,7 +11,7 @@ import yett.command.diagnose.TechniciansCase;
 import yett.command.diagnose.TypedCase;
 import yett.command.diagnose.site.SiteEntry;
 import yett.desk.OpenCase;
-import yett.interview.SiteFacts;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
 

@@ -16,8 +16,8 @@ import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.Sitting;
 import yett.desk.OpenCase;
-import yett.interview.Answer;
-import yett.interview.Event;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
 import yett.knowledge.Check;
 import yett.testing.Shipped;
 

@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 import yett.command.diagnose.TechniciansCase;
 import yett.console.Block;
 import yett.desk.OpenCase;
-import yett.interview.Ending;
-import yett.interview.Event;
+import yett.interview.event.Ending;
+import yett.interview.event.Event;
 import yett.testing.Shipped;
 
 /** Whoever begins a case at a gate hears of the one that was left there. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import yett.command.diagnose.TypedCase;
 import yett.console.Layout;
 import yett.console.PlainConsole;
-import yett.interview.Trail;
+import yett.interview.evidence.Trail;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
 import yett.testing.WithEffects;

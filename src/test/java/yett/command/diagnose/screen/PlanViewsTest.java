@@ -9,8 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import yett.command.diagnose.TechniciansCase;
 import yett.command.diagnose.sitting.Sitting;
 import yett.desk.OpenCase;
-import yett.interview.Event;
-import yett.interview.SiteFacts;
+import yett.interview.event.Event;
+import yett.interview.site.SiteFacts;
 import yett.plan.Advice;
 import yett.testing.Shipped;
 

@@ -8,10 +8,10 @@ import org.junit.jupiter.api.Test;
 import yett.command.diagnose.TechniciansCase;
 import yett.command.diagnose.sitting.Sitting;
 import yett.desk.OpenCase;
-import yett.interview.Answer;
-import yett.interview.Event;
-import yett.interview.Occasion;
-import yett.interview.Step;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
+import yett.interview.step.Occasion;
+import yett.interview.step.Step;
 import yett.testing.Shipped;
 
 /** A marker that was missing and was fitted: what is looked for afterwards is something else. */

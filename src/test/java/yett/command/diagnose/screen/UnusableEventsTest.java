@@ -14,11 +14,11 @@ import yett.casebook.StoredEvent;
 import yett.console.Layout;
 import yett.console.PlainConsole;
 import yett.desk.OpenCase;
-import yett.interview.Event;
-import yett.interview.EventText;
-import yett.interview.Expertise;
-import yett.interview.Moment;
-import yett.interview.SetApart;
+import yett.interview.course.Expertise;
+import yett.interview.event.Event;
+import yett.interview.event.EventText;
+import yett.interview.moment.Moment;
+import yett.interview.moment.SetApart;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
 
@@ -55,7 +55,8 @@ class UnusableEventsTest {
       assertThat(moment.state().told().siteTaken()).isTrue();
       assertThat(moment.apart()).extracting(a -> a.entry().number()).containsExactly(3L, 4L);
       assertThat(
-              new yett.interview.SiteFacts(expertise.base()).answers(moment.state().told().site()))
+              new yett.interview.site.SiteFacts(expertise.base())
+                  .answers(moment.state().told().site()))
           .containsEntry("opening", expertise.base().siteQuestions().get("opening").usual());
     }
   }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yett.command.diagnose.TechniciansCase;
-import yett.interview.Event;
+import yett.interview.event.Event;
 
 /** The list of open checks, a check asked for, and a cause suspected. */
 class CheckListTest extends TechniciansCase {

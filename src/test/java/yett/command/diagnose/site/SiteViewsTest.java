@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import yett.interview.Occasion;
-import yett.interview.Step;
+import yett.interview.step.Occasion;
+import yett.interview.step.Step;
 import yett.testing.Shipped;
 
 class SiteViewsTest {

@@ -13,7 +13,7 @@ import yett.command.diagnose.TypedCase;
 import yett.command.diagnose.question.PromptRequests;
 import yett.console.Block;
 import yett.desk.OpenCase;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
 

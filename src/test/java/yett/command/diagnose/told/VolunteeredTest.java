@@ -13,10 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.command.diagnose.TypedCase;
 import yett.desk.OpenCase;
-import yett.interview.Answer;
-import yett.interview.Event;
-import yett.interview.Moment;
-import yett.interview.Step;
+import yett.interview.event.Answer;
+import yett.interview.event.Event;
+import yett.interview.moment.Moment;
+import yett.interview.step.Step;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
 

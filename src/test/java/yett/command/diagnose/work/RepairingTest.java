@@ -11,7 +11,7 @@ import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.CaseLeftException;
 import yett.command.diagnose.sitting.Sitting;
 import yett.desk.OpenCase;
-import yett.interview.Event;
+import yett.interview.event.Event;
 import yett.knowledge.Repair;
 import yett.testing.Shipped;
 

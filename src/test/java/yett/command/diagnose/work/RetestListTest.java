@@ -10,7 +10,7 @@ import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
 import yett.desk.OpenCase;
-import yett.interview.Event;
+import yett.interview.event.Event;
 
 class RetestListTest extends TechniciansCase {
   @Test

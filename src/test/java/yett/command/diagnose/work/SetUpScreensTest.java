@@ -10,9 +10,9 @@ import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.Sitting;
 import yett.desk.OpenCase;
-import yett.interview.Event;
-import yett.interview.Purpose;
-import yett.interview.Step;
+import yett.interview.event.Event;
+import yett.interview.step.Purpose;
+import yett.interview.step.Step;
 import yett.knowledge.SetUp;
 import yett.testing.Shipped;
 
