@@ -1,5 +1,7 @@
 package yett.record;
 
+import static java.util.stream.Collectors.joining;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,7 +61,7 @@ public final class DispatchPage {
    */
   private record Length(int detail, int asked, int said, boolean named) {
     static Length of(int detail) {
-      return new Length(detail, Math.max(1, detail), SAID, true);
+      return new Length(detail, Math.max(2, detail), SAID, true);
     }
 
     Length shorter() {
@@ -139,9 +141,7 @@ public final class DispatchPage {
     }
     page.list("Answers on the telephone", Shortened.some(asked(), asked));
     if (sheet.somebodyGoes()) {
-      page.list(
-          "Cautions (each step says what to do)",
-          sheet.cautions().stream().map(DispatchPage::hazard).toList());
+      page.list("Cautions (each step says what to do)", cautions());
       page.list("What the caller was told, until somebody comes", sheet.untilThen());
     }
   }
@@ -280,6 +280,12 @@ public final class DispatchPage {
   }
 
   /** The hazard that a caution names. */
+  /** One entry: they are a reminder, and what the caller answered needs the room. */
+  private List<String> cautions() {
+    String all = sheet.cautions().stream().map(DispatchPage::hazard).collect(joining(" "));
+    return all.isEmpty() ? List.of() : List.of(all);
+  }
+
   private static String hazard(String caution) {
     return caution.split("(?<=[.]) ", 2)[0];
   }
