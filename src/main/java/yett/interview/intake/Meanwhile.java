@@ -80,7 +80,7 @@ public final class Meanwhile {
     this.mine = mine;
     List<Entry> before = stored.subList(0, Math.min(known, stored.size()));
     this.newer = stored.subList(before.size(), stored.size());
-    this.theirs = newer.stream().filter(n -> find(n, mine).isEmpty()).toList();
+    this.theirs = newer.stream().filter(n -> !isOfTheSameInstant(n, mine)).toList();
     this.state = CaseState.of(stored);
     this.without = CaseState.of(Stream.concat(before.stream(), theirs.stream()).toList());
     this.next = stored.size() + 1L;
@@ -123,11 +123,19 @@ public final class Meanwhile {
         .findFirst();
   }
 
+  /**
+   * Whether somebody entered anything at the instant of this entry. What was delivered before may
+   * stand in another form than it was entered in: a correction as an answer, an answer as a note.
+   */
+  private static boolean isOfTheSameInstant(Entry entry, List<Entry> entered) {
+    return entered.stream().anyMatch(e -> e.at().equals(entry.at()) && e.by() == entry.by());
+  }
+
   /** Whether an earlier delivery of the same events took the case up because of a danger. */
   private boolean isMyTakingUp(Entry entry) {
     return entry.event() instanceof Event.TakenUp
         && find(entry, mine).isEmpty()
-        && mine.stream().anyMatch(m -> m.at().equals(entry.at()) && m.by() == entry.by());
+        && isOfTheSameInstant(entry, mine);
   }
 
   /** Nobody has seen the gate as it stands after what both did there. */
