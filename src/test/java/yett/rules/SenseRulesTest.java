@@ -52,6 +52,7 @@ class SenseRulesTest extends ShownByExamples {
           "motor-output-voltage",
           "motor-plug-voltage",
           "motor-tapped",
+          "pack-when-warm",
           "neutral-earth-voltage",
           "running-current",
           "runs-on-batteries",
