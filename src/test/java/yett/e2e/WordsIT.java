@@ -106,7 +106,8 @@ class WordsIT {
 
   @Test
   void what_was_put_off_comes_again_when_little_else_is_left() {
-    try (Visitor visitor = Visitor.at(ASKED_FROM_OUTSIDE, home, "diagnose", "Slipway gate")) {
+    try (Visitor visitor =
+        Visitor.at(Story.of("slack-chain-after-winter"), home, "diagnose", "Slipway gate")) {
       visitor.until(Screen.Kind.CHECK);
       String first = visitor.checkId();
       visitor.say("later");
