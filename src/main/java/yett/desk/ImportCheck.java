@@ -15,6 +15,7 @@ import yett.interview.event.Entry;
 import yett.interview.event.Event;
 import yett.interview.intake.Sense;
 import yett.interview.site.SiteFacts;
+import yett.interview.state.CaseState;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
@@ -85,7 +86,7 @@ public final class ImportCheck {
     if (!doubts.isEmpty()) {
       return Optional.of("event " + doubts.get(0).event() + ": " + doubts.get(0).words());
     }
-    boolean closed = yett.interview.state.CaseState.of(entries).closed().isPresent();
+    boolean closed = CaseState.of(entries).closed().isPresent();
     return closed == (carried.summary().state() == CaseStatus.CLOSED)
         ? Optional.empty()
         : Optional.of(

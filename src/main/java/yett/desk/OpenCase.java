@@ -376,9 +376,7 @@ public final class OpenCase implements AutoCloseable {
       title = then.state().closed().get().words() + ": " + title;
     }
     return new Summary(
-        closed ? yett.casebook.CaseStatus.CLOSED : CaseStatus.OPEN,
-        title,
-        untold ? "" : leading.cause().id());
+        closed ? CaseStatus.CLOSED : CaseStatus.OPEN, title, untold ? "" : leading.cause().id());
   }
 
   /**
@@ -400,7 +398,7 @@ public final class OpenCase implements AutoCloseable {
     Optional<Ending> closed = then.state().closed();
     String name = "inspection for " + inspection.kind().word() + ", ";
     return new Summary(
-        closed.isPresent() ? yett.casebook.CaseStatus.CLOSED : CaseStatus.OPEN,
+        closed.isPresent() ? CaseStatus.CLOSED : CaseStatus.OPEN,
         closed
             .map(e -> e.words() + ": " + name + inspection.sum())
             .orElse(name + inspection.progress()),

@@ -279,13 +279,13 @@ public final class DispatchPage {
     return b.name() + ": " + Chance.of(b.chance());
   }
 
-  /** The hazard that a caution names. */
   /** One entry: they are a reminder, and what the caller answered needs the room. */
   private List<String> cautions() {
     String all = sheet.cautions().stream().map(DispatchPage::hazard).collect(joining(" "));
     return all.isEmpty() ? List.of() : List.of(all);
   }
 
+  /** The hazard that a caution names. */
   private static String hazard(String caution) {
     return caution.split("(?<=[.]) ", 2)[0];
   }

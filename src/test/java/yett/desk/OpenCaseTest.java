@@ -18,6 +18,7 @@ import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.Outbox;
 import yett.interview.event.Answer;
+import yett.interview.event.Entry;
 import yett.interview.event.Event;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
@@ -81,10 +82,7 @@ class OpenCaseTest {
 
   private List<Event> stored() {
     try (Casebook casebook = Casebook.open(url)) {
-      return OpenCase.entries(casebook.events(id)).stream()
-          .skip(1)
-          .map(yett.interview.event.Entry::event)
-          .toList();
+      return OpenCase.entries(casebook.events(id)).stream().skip(1).map(Entry::event).toList();
     }
   }
 

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yett.knowledge.Role;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Rules.Example;
 
@@ -149,6 +150,18 @@ class MechanicalRulesTest extends ShownByExamples {
     assertThat(forbidden(rolls)).contains("push-force", "wheels-look");
     assertThat(forbidden(rolls)).doesNotContain("level-track", "released-leaf-rolls");
     assertThat(forbidden(rolls, done("level-track", 1))).doesNotContain("push-force");
+  }
+
+  @Test
+  void a_caller_pushes_out_of_the_track_what_was_seen_there_and_nobody_else_does() {
+    Fact caller = new Fact.Person(Role.CALLER);
+    Fact seen = said(1, "debris-seen", "something");
+    assertThat(forbidden(caller)).contains("push-out-of-track");
+    assertThat(forbidden(caller, said(1, "debris-seen", "clean"))).contains("push-out-of-track");
+    assertThat(forbidden(caller, seen)).doesNotContain("push-out-of-track");
+    assertThat(forbidden(new Fact.Person(Role.TECHNICIAN), seen))
+        .contains("push-out-of-track")
+        .doesNotContain("clear-track");
   }
 
   private static List<String> forbidden(Fact... facts) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
+import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.casebook.Unreadable;
 import yett.command.common.Completions;
@@ -35,7 +36,7 @@ public record CasesCommands(Desk desk, Console console) {
   public void cases(
       @Option(longName = "open", description = "only those that are not closed") boolean open) {
     List<CaseSummary> cases =
-        open ? desk.casebook().cases(yett.casebook.CaseStatus.OPEN) : desk.casebook().cases();
+        open ? desk.casebook().cases(CaseStatus.OPEN) : desk.casebook().cases();
     List<Unreadable> unreadable = desk.casebook().unreadable();
     if (cases.isEmpty() && unreadable.isEmpty()) {
       console.say("The casebook has no cases yet. Start one with: diagnose.");

@@ -3,6 +3,7 @@ package yett.command.diagnose.opening;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import yett.casebook.CaseId;
 import yett.casebook.CaseSearch;
@@ -22,6 +23,8 @@ import yett.wording.CallWords;
  * Finds from earlier calls which gate a new call is about, and which of its cases is still open.
  */
 record EarlierCalls(Casebook casebook, Console console) {
+  private static final Set<String> YES = Set.of("y", "yes", "right");
+
   /** How many gates are offered, so that they can be seen at a glance. */
   static final int MOST = 9;
 
@@ -61,35 +64,28 @@ record EarlierCalls(Casebook casebook, Console console) {
    * if the person leaves.
    */
   Optional<Optional<String>> pick(List<String> gates) {
+    boolean one = gates.size() == 1;
     console.show(
         Block.paragraph(
-            gates.size() == 1
+            one
                 ? "Is it this gate? Found by its name or by earlier calls:"
                 : "Is it one of these gates? Found by their names or by earlier calls:"),
         Block.numbered(gates));
     return Prompt.forWords(console)
         .until(
-            gates.size() == 1
-                ? "yes, or Enter if it is not> "
-                : "Number, or Enter if it is none of these> ",
+            one ? "yes, or Enter if it is not> " : "Number, or Enter if it is none of these> ",
             line ->
-                NoneWords.isSaid(line) || line.isEmpty() || line.equals("0")
+                line.isEmpty() || NoneWords.isSaid(line)
                     ? Prompt.Reading.of(Optional.<String>empty())
-                    : number(line, gates)
+                    : Prompt.number(
+                            one && YES.contains(line.toLowerCase(Locale.ROOT)) ? "1" : line,
+                            gates.size())
                         .map(n -> Prompt.Reading.of(Optional.of(gates.get(n - 1))))
-                        .orElse(Prompt.Reading.again(again(gates))));
-  }
-
-  private static Optional<Integer> number(String line, List<String> gates) {
-    return gates.size() == 1 && line.toLowerCase(Locale.ROOT).matches("y|yes|right")
-        ? Optional.of(1)
-        : Prompt.number(line, gates.size());
-  }
-
-  private static String again(List<String> gates) {
-    return gates.size() == 1
-        ? "Type yes if it is this gate, or just press Enter."
-        : "Type one of the numbers, or just press Enter.";
+                        .orElse(
+                            Prompt.Reading.again(
+                                one
+                                    ? "Type yes if it is this gate, or just press Enter."
+                                    : "Type one of the numbers, or just press Enter.")));
   }
 
   /** Asks which open case of this gate to continue; empty for a new one. */

@@ -124,10 +124,10 @@ public final class CallEnd {
                     : "What made it work? In their words; press Enter "
                         + done.map(d -> "for: " + d.name()).orElse("if nobody knows"))
             .strip();
-    String what = typed.isEmpty() ? told.or(() -> done.map(Repair::name)).orElse("") : typed;
-    boolean isDone = typed.isEmpty() && told.isEmpty() && done.isPresent();
+    Optional<Repair> did = typed.isEmpty() && told.isEmpty() ? done : Optional.empty();
+    String what = did.map(Repair::name).orElse(typed.isEmpty() ? told.orElse("") : typed);
     List<String> watch =
-        isDone ? watching.after(done.get()) : watching.after(what + " " + words.orElse(""));
+        did.map(watching::after).orElseGet(() -> watching.after(what + " " + words.orElse("")));
     sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(watch));
     close(
         Ending.WORKS_AGAIN,

@@ -19,6 +19,7 @@ import yett.interview.event.Event;
 import yett.interview.event.EventText;
 import yett.interview.moment.Moment;
 import yett.interview.moment.SetApart;
+import yett.interview.site.SiteFacts;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
 
@@ -54,9 +55,7 @@ class UnusableEventsTest {
       var moment = interview.asFarAsPossible(OpenCase.entries(EVENTS), Role.TECHNICIAN);
       assertThat(moment.state().told().siteTaken()).isTrue();
       assertThat(moment.apart()).extracting(a -> a.entry().number()).containsExactly(3L, 4L);
-      assertThat(
-              new yett.interview.site.SiteFacts(expertise.base())
-                  .answers(moment.state().told().site()))
+      assertThat(new SiteFacts(expertise.base()).answers(moment.state().told().site()))
           .containsEntry("opening", expertise.base().siteQuestions().get("opening").usual());
     }
   }
