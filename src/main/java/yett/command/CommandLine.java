@@ -21,7 +21,8 @@ import yett.knowledge.Names;
  * the next word as its value.
  */
 public final class CommandLine implements CommandParser {
-  private static final Pattern WORD = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"|(\\S+)");
+  private static final Pattern WORD =
+      Pattern.compile("(?<name>[^\\s\"=]+=)?\"(?<quoted>(?:[^\"\\\\]|\\\\.)*)\"|(?<bare>\\S+)");
 
   private final CommandRegistry commands;
 
@@ -34,15 +35,20 @@ public final class CommandLine implements CommandParser {
     return parse(words(line));
   }
 
-  /** Splits a line into words. A word in quotes keeps its blanks. */
+  /**
+   * Splits a line into words. A word in quotes keeps its blanks, also behind a name: {@code
+   * opening="6 m"}.
+   */
   static List<String> words(String line) {
     List<String> words = new ArrayList<>();
     Matcher matcher = WORD.matcher(line);
     while (matcher.find()) {
+      String quoted = matcher.group("quoted");
+      String name = matcher.group("name");
       words.add(
-          matcher.group(1) == null
-              ? matcher.group(2)
-              : matcher.group(1).replaceAll("\\\\(.)", "$1"));
+          quoted == null
+              ? matcher.group("bare")
+              : (name == null ? "" : name) + quoted.replaceAll("\\\\(.)", "$1"));
     }
     return words;
   }

@@ -73,6 +73,13 @@ class SenseRulesTest extends ShownByExamples {
         example(
             "wires are taken off the input of a command or a timer that is on",
             new Fact.ComplaintsTaken()),
+        example(
+            "which switch is pressed or turned is asked once one is found",
+            new Fact.ComplaintsTaken()),
+        example(
+            "a caller who named the switch that is pressed or turned is not asked about each of them",
+            new Fact.Person(Role.CALLER),
+            said(1, 0, Role.CALLER, "which-held", "hold")),
         example("a motor is tapped once it was seen to stand", new Fact.ComplaintsTaken()),
         example("nobody denies what was reported by leaving a look out", complained("slow")),
         example(
@@ -239,6 +246,19 @@ class SenseRulesTest extends ShownByExamples {
     assertThat(unavailable(dead, dark, done("switch-on-once", 1)))
         .doesNotContain("response", "direct-command");
     assertThat(unavailable(complained("slow"), dark)).doesNotContain("response");
+  }
+
+  @Test
+  void a_caller_who_says_that_the_stop_button_is_in_may_let_it_out() {
+    Fact caller = new Fact.Person(Role.CALLER);
+    Fact taken = new Fact.ComplaintsTaken();
+    Fact one = said(1, 0, Role.CALLER, "held-devices", "one");
+    assertThat(unavailable(caller, taken, one))
+        .contains("release-stop-button")
+        .doesNotContain("which-held");
+    assertThat(
+            unavailable(caller, taken, one, said(2, 0, Role.CALLER, "which-held", "stop-button")))
+        .doesNotContain("release-stop-button");
   }
 
   @Test
