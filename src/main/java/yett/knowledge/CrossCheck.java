@@ -66,6 +66,9 @@ final class CrossCheck {
     base.telephone()
         .lookFirst()
         .forEach((id, check) -> known("complaint", id, "look-first", List.of(check), looks));
+    base.telephone()
+        .lookNext()
+        .forEach((id, check) -> known("check", id, "look-next", List.of(check), looks));
     if (problems.isEmpty()) { // else it may follow from an unreadable danger
       base.telephone()
           .spoken()

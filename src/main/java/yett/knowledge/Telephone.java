@@ -12,6 +12,8 @@ import java.util.Map;
  * @param untilThen complaint to how the gate is left until somebody comes
  * @param lookFirst complaint to the check that a caller is asked first, because it tells how
  *     dangerous the gate is as it stands
+ * @param lookNext check to the one that a caller is asked at once after any but its first outcome,
+ *     such as which of several switches is pressed
  * @param desk stop to what the desk does while the caller makes the gate safe
  * @param cautions caution to its text in everyday words; missing if it has none
  * @param child danger to the question about it that a child is asked; missing if a child is not
@@ -22,6 +24,7 @@ public record Telephone(
     Map<String, List<String>> watch,
     Map<String, List<String>> untilThen,
     Map<String, String> lookFirst,
+    Map<String, String> lookNext,
     Map<String, List<String>> desk,
     Map<String, String> cautions,
     Map<String, String> child) {
@@ -29,7 +32,15 @@ public record Telephone(
   /** No contents. */
   public static final Telephone NONE =
       new Telephone(
-          Spoken.NONE, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+          Spoken.NONE,
+          Map.of(),
+          Map.of(),
+          Map.of(),
+          Map.of(),
+          Map.of(),
+          Map.of(),
+          Map.of(),
+          Map.of());
 
   /**
    * The id of the question whose first outcome says that the gate works again, which ends a call.

@@ -17,6 +17,7 @@ final class TelephoneReader {
   private final Map<String, List<String>> watch = new LinkedHashMap<>();
   private final Map<String, List<String>> untilThen = new LinkedHashMap<>();
   private final Map<String, String> lookFirst = new LinkedHashMap<>();
+  private final Map<String, String> lookNext = new LinkedHashMap<>();
   private final Map<String, List<String>> desk = new LinkedHashMap<>();
   private final Map<String, String> cautions = new LinkedHashMap<>();
   private final Map<String, String> child = new LinkedHashMap<>();
@@ -27,22 +28,24 @@ final class TelephoneReader {
     switch (kind) {
       case "complaint" -> {
         untilThen.putIfAbsent(id, fields.texts("until-then"));
-        String first = fields.text("look-first", "");
-        if (!first.isEmpty()) {
-          lookFirst.putIfAbsent(id, first);
-        }
+        keep(lookFirst, id, fields, "look-first");
       }
       case "repair" -> watch.putIfAbsent(id, fields.texts("watch"));
       case "stop" -> desk.putIfAbsent(id, fields.texts("desk"));
       case "check" -> {
-        String plain = fields.text("child", "");
-        if (!plain.isEmpty()) {
-          child.putIfAbsent(id, plain);
-        }
+        keep(child, id, fields, "child");
+        keep(lookNext, id, fields, "look-next");
       }
       case "caution" -> cautions.putIfAbsent(id, fields.text("lay", ""));
       case "pressing" -> pressing.putIfAbsent(id, pressing(id, fields));
       default -> {}
+    }
+  }
+
+  private static void keep(Map<String, String> kept, String id, Fields fields, String field) {
+    String text = fields.text(field, "");
+    if (!text.isEmpty()) {
+      kept.putIfAbsent(id, text);
     }
   }
 
@@ -53,6 +56,7 @@ final class TelephoneReader {
         Collections.unmodifiableMap(watch),
         Collections.unmodifiableMap(untilThen),
         Collections.unmodifiableMap(lookFirst),
+        Collections.unmodifiableMap(lookNext),
         Collections.unmodifiableMap(desk),
         Collections.unmodifiableMap(cautions),
         Collections.unmodifiableMap(child));

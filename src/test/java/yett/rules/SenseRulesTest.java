@@ -90,7 +90,7 @@ class SenseRulesTest extends ShownByExamples {
             new Fact.Person(Role.CALLER),
             said(1, 0, Role.CALLER, "held-devices", "none")),
         example(
-            "a caller who found the stop buttons at rest is not asked about them again",
+            "a caller who has looked at the stop buttons is not asked about them again",
             new Fact.Person(Role.CALLER),
             said(1, 0, Role.CALLER, "stop-button-look", "at-rest")),
         example(

@@ -46,6 +46,8 @@ class StopRulesTest extends ShownByExamples {
         example("somebody or a vehicle is shut in", said(1, "danger-shut-in", "no-help")),
         example("somebody rides on the gate", said(1, "danger-riding", "riding")),
         example(
+            "the gate has been taken out of service", said(1, "danger-tagged-off", "taken-out")),
+        example(
             "the scene of an accident is kept",
             said(1, "danger-person", "hurt-or-trapped"),
             said(2, "danger-person", "nobody")),
@@ -190,6 +192,7 @@ class StopRulesTest extends ShownByExamples {
     "danger-shut-in,    no-help,            shut-in",
     "danger-riding,     riding,             rides-on-gate",
     "danger-scene,      kept,               scene-kept",
+    "danger-tagged-off, taken-out,          out-of-service",
     "pushes-seen,       pushes-on,          closes-on-people",
   })
   void an_outcome_raises_its_stop(String check, String outcome, String stop) {
@@ -244,6 +247,7 @@ class StopRulesTest extends ShownByExamples {
           Map.entry("danger-scene", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),
           Map.entry("danger-shut-in", Set.of(Role.values())),
           Map.entry("danger-riding", Set.of(Role.values())),
+          Map.entry("danger-tagged-off", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),
           Map.entry("danger-shock", Set.<Role>of()),
           Map.entry("danger-fire", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),
           Map.entry("danger-leaf", Set.of(Role.TECHNICIAN, Role.ELECTRICIAN)),

@@ -171,6 +171,7 @@ final class NextStep {
           .repair()
           .or(() -> calls.cannotTell() ? Optional.of(untold()) : Optional.empty())
           .or(() -> calls.lookFirst(work, steps))
+          .or(() -> calls.lookNext(work, steps))
           .or(() -> calls.putRight(work, steps))
           .or(() -> calls.helpFirst(work, steps))
           .or(() -> calls.lookBeforeTry(work, steps))

@@ -231,6 +231,28 @@ public record CallPolicy(Present present, SiteFacts sites) {
         .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
   }
 
+  /** What is asked at once after the last answer, such as which of several switches is pressed. */
+  public Optional<Step> lookNext(BestWork work, SetUpSteps steps) {
+    if (!present.isCall()) {
+      return Optional.empty();
+    }
+    Set<String> open = work.checks(false);
+    return present.state().answers().stream()
+        .filter(this::isOutOfOrder)
+        .map(a -> present.base().telephone().lookNext().get(a.check()))
+        .filter(id -> id != null && open.contains(id))
+        .map(present.base().checks()::get)
+        .reduce((first, last) -> last)
+        .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+  }
+
+  private boolean isOutOfOrder(CaseState.Answered answered) {
+    Check check = present.base().checks().get(answered.check());
+    return check != null
+        && answered.answer() instanceof Answer.Chosen chosen
+        && check.indexOf(chosen.outcome()) > 0;
+  }
+
   /**
    * The look after which the caller most often puts the fault right, so that nobody need be sent;
    * for the first looks of a call only. Minutes decide only between looks that help equally often,

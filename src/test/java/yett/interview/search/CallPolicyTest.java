@@ -77,14 +77,14 @@ class CallPolicyTest {
   /** A stop button is pressed, and no command does anything; the rest is as it should be. */
   @Test
   void what_costs_nothing_is_tried_before_somebody_is_sent() {
+    Map<String, String> dead = Map.of("which-commands", "all-fail", "which-side", "both-fail");
     try (Interview interview = Shipped.EXPERTISE.newInterview()) {
       open("stays-shut", Map.of());
       say(new Event.Answered("stop-button-look", new Answer.Chosen("pressed-or-broken")));
       while (interview.at(entries, Role.CALLER).step() instanceof Step.Ask step) {
         String id = step.check().id();
         String ordinary = step.check().outcomes().get(0).id();
-        String said = id.equals("which-commands") ? "all-fail" : ordinary;
-        say(new Event.Answered(id, new Answer.Chosen(said)));
+        say(new Event.Answered(id, new Answer.Chosen(dead.getOrDefault(id, ordinary))));
       }
       assertThat(interview.at(entries, Role.CALLER).step())
           .isInstanceOfSatisfying(
@@ -118,6 +118,10 @@ class CallPolicyTest {
     try (Interview interview = Shipped.EXPERTISE.newInterview()) {
       open(complaint, Map.of());
       say(new Event.Answered("held-devices", new Answer.Chosen("one")));
+      assertThat(interview.at(entries, Role.CALLER).step())
+          .isInstanceOfSatisfying(
+              Step.Ask.class, a -> assertThat(a.check().id()).isEqualTo("which-held"));
+      say(new Event.Answered("which-held", new Answer.Chosen("hold")));
       List<String> asked = new ArrayList<>();
       while (interview.at(entries, Role.CALLER).step() instanceof Step.Ask step) {
         asked.add(step.check().id());
@@ -127,6 +131,19 @@ class CallPolicyTest {
       }
       assertThat(asked).hasSizeLessThanOrEqualTo(1);
       assertThat(interview.at(entries, Role.CALLER).step()).isInstanceOf(Step.Mend.class);
+    }
+  }
+
+  /** The commonest fault that a caller puts right: somebody pressed the stop button. */
+  @Test
+  void a_stop_button_that_is_in_is_let_out_before_anything_else_is_asked() {
+    try (Interview interview = Shipped.EXPERTISE.newInterview()) {
+      open("does-nothing", Map.of());
+      say(new Event.Answered("held-devices", new Answer.Chosen("one")));
+      say(new Event.Answered("which-held", new Answer.Chosen("stop-button")));
+      assertThat(interview.at(entries, Role.CALLER).step())
+          .isInstanceOfSatisfying(
+              Step.Mend.class, m -> assertThat(m.repair().id()).isEqualTo("release-stop-button"));
     }
   }
 
