@@ -20,6 +20,7 @@ class NamedInCodeTest {
         "danger-burning",
         "danger-shut-in",
         "danger-riding",
+        "danger-tagged-off",
         "trips-its-breaker",
         "battery-running-voltage",
         Telephone.WORKS_AGAIN,

@@ -15,6 +15,7 @@ import yett.desk.Baselines;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
 import yett.desk.OpenCase;
+import yett.interview.event.Answer;
 import yett.interview.event.Event;
 import yett.interview.event.Tending;
 import yett.knowledge.InspectionKind;
@@ -22,6 +23,10 @@ import yett.knowledge.Role;
 
 /** Begins a new case with the name of the gate, and leads through it. */
 public final class NewCase {
+  /** What the case before says of a gate that it left locked off, barred or in pieces. */
+  private static final Event.Answered TAKEN_OUT =
+      new Event.Answered("danger-tagged-off", new Answer.Chosen("taken-out"));
+
   private final Desk desk;
   private final Console console;
   private final CallLead.Maker calls;
@@ -98,7 +103,9 @@ public final class NewCase {
         new GateMemory(desk.casebook(), desk.clock()).known(gate, desk.base());
     ClockNotice.show(desk, console);
     List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate);
-    new UnfinishedCase(desk.casebook(), desk.base()).at(gate).ifPresent(console::show);
+    UnfinishedCase unfinished = new UnfinishedCase(desk.casebook(), desk.base());
+    unfinished.at(gate).ifPresent(console::show);
+    boolean outOfService = role == Role.CALLER && unfinished.leftOutOfService(gate);
     if (role != Role.CALLER) {
       List<Block> left = new LeftOpen(desk.casebook(), desk.expertise()).at(gate);
       console.show(left.toArray(Block[]::new));
@@ -110,6 +117,9 @@ public final class NewCase {
       open.record(Event.Opened.with(gate, role, desk.expertise().base(), inspection, earlier));
       if (role == Role.CALLER) {
         desk.agent().ifPresent(name -> open.record(new Event.Tended(Tending.TAKEN, name, "")));
+        if (outOfService && desk.base().checks().containsKey(TAKEN_OUT.check())) {
+          open.record(TAKEN_OUT);
+        }
       }
       console.show(
           Block.heading(

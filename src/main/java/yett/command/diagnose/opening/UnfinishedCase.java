@@ -14,6 +14,7 @@ import yett.desk.OpenCase;
 import yett.interview.event.Ending;
 import yett.interview.state.CaseState;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
 import yett.wording.CallWords;
 
 /**
@@ -27,6 +28,26 @@ record UnfinishedCase(Casebook casebook, RuleBase base) {
    * is none.
    */
   Optional<Block> at(String gate) {
+    return find(gate).map(line -> told(line, state(line)));
+  }
+
+  /**
+   * Whether that case left the gate as nobody may use it: locked off, barred, or otherwise not
+   * given back to its users.
+   */
+  boolean leftOutOfService(String gate) {
+    return find(gate).map(this::state).stream()
+        .flatMap(s -> s.work().setUps().stream())
+        .anyMatch(id -> id.equals(SetUp.OUT_OF_USE) || keepsFromUse(id));
+  }
+
+  private boolean keepsFromUse(String setUp) {
+    return Optional.ofNullable(base.setUps().get(SetUp.IN_USE))
+        .filter(use -> use.excludes().contains(setUp))
+        .isPresent();
+  }
+
+  private Optional<CaseSummary> find(String gate) {
     List<CaseSummary> open = new ArrayList<>();
     for (CaseSummary line : casebook.casesAt(gate)) {
       CaseState state = state(line);
@@ -35,12 +56,12 @@ record UnfinishedCase(Casebook casebook, RuleBase base) {
       }
       if (state.closed().filter(Ending::isDone).isEmpty()) {
         if (!state.work().setUps().isEmpty()) {
-          return Optional.of(told(line, state));
+          return Optional.of(line);
         }
         open.add(line);
       }
     }
-    return open.stream().findFirst().map(line -> told(line, state(line)));
+    return open.stream().findFirst();
   }
 
   private CaseState state(CaseSummary line) {

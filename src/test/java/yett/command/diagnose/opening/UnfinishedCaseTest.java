@@ -37,6 +37,18 @@ class UnfinishedCaseTest extends TechniciansCase {
   }
 
   @Test
+  void a_gate_that_was_left_locked_off_or_barred_is_out_of_service_until_its_case_is_finished() {
+    var unfinished = new UnfinishedCase(typed.casebook(), Shipped.BASE);
+    assertThat(unfinished.leftOutOfService("Fish dock")).isFalse();
+    happened(new Event.SetUpEntered("barred", ""));
+    happened(new Event.Closed(Ending.HANDED_OVER));
+    assertThat(unfinished.leftOutOfService("Fish dock")).isTrue();
+    assertThat(unfinished.leftOutOfService("Ferry gate")).isFalse();
+    happened(new Event.Closed(Ending.REPAIRED));
+    assertThat(unfinished.leftOutOfService("Fish dock")).isFalse();
+  }
+
+  @Test
   void a_case_that_was_repaired_and_one_at_another_gate_are_not() {
     assertThat(at("Fish dock")).isPresent();
     assertThat(at("Ferry gate")).isEmpty();
