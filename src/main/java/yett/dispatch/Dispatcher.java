@@ -19,6 +19,7 @@ import yett.dispatch.DispatchSheet.Asked;
 import yett.dispatch.DispatchSheet.Believed;
 import yett.dispatch.DispatchSheet.Cover;
 import yett.dispatch.DispatchSheet.Item;
+import yett.interview.course.Diagnosed;
 import yett.interview.course.Expertise;
 import yett.interview.course.Interview;
 import yett.interview.course.PutRight;
@@ -126,7 +127,7 @@ public final class Dispatcher {
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
     NotExcluded open = NotExcluded.of(base, state);
     Instant at = Urgencies.lastWord(moment.entries());
-    boolean diagnosed = isDiagnosed(moment);
+    boolean diagnosed = Diagnosed.is(moment, base);
     List<Check> first = diagnosed ? first(moment, site) : List.of();
     return new DispatchSheet(
         caseId,
@@ -225,18 +226,6 @@ public final class Dispatcher {
                 .map(Repair::name)
             : how.stream();
     return Stream.concat(Stream.of(ending.words()), done).toList();
-  }
-
-  /**
-   * Whether there is anything to reason from; there is not if a danger came before all questions,
-   * or if nobody could tell anything.
-   */
-  private boolean isDiagnosed(Moment moment) {
-    return moment.state().told().complaints().filter(c -> !c.isEmpty()).isPresent()
-        || moment.state().answers().stream()
-            .filter(a -> a.answer().tells())
-            .map(a -> base.checks().get(a.check()))
-            .anyMatch(c -> c != null && !c.danger());
   }
 
   private static DispatchSheet.Call call(

@@ -1,5 +1,6 @@
 package yett.quantity;
 
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -10,6 +11,10 @@ final class Numeral {
       "\\d+(?: |- ?)\\d+/\\d+|\\d+/\\d+|(?:\\d[\\d.,]*|[.,]\\d+)(?:[eE][+-]?\\d+)?";
 
   private static final Pattern FRACTION = Pattern.compile("(?:(\\d+)[ -]+)?(\\d+)/(\\d+)");
+
+  /** Denominators that people type: those of a rule, and thirds. */
+  private static final Set<String> ON_A_RULE = Set.of("2", "3", "4", "8", "16", "32", "64");
+
   private static final Pattern GROUPS_OF_COMMAS = Pattern.compile("\\d{1,3}(,\\d{3})+(\\.\\d*)?");
   private static final Pattern GROUPS_OF_POINTS = Pattern.compile("\\d{1,3}(\\.\\d{3})+(,\\d+)?");
   private static final Pattern ONE_COMMA_GROUP = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
@@ -37,14 +42,16 @@ final class Numeral {
     if (denominator == 0) {
       throw new ReadingException(Spelling.quoted(text) + " divides by zero; type it as a decimal.");
     }
-    if (parts.group(1) == null) {
-      return numerator / denominator;
-    }
     if (numerator >= denominator) {
       throw new ReadingException(
           Spelling.quoted(text) + " has a fraction of one or more; type it like 7 1/2 or as 7.5.");
     }
-    return Double.parseDouble(parts.group(1)) + numerator / denominator;
+    if (!ON_A_RULE.contains(parts.group(3))) {
+      throw new ReadingException(
+          Spelling.quoted(text) + " may be two readings; type one, or the fraction as a decimal.");
+    }
+    double whole = parts.group(1) == null ? 0 : Double.parseDouble(parts.group(1));
+    return whole + numerator / denominator;
   }
 
   private static double decimal(String text) {

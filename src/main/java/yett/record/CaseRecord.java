@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import yett.interview.course.Diagnosed;
 import yett.interview.course.Interview;
 import yett.interview.course.Interview.RankedCause;
 import yett.interview.course.PutRight;
@@ -85,6 +86,9 @@ public final class CaseRecord {
       StartLines start = new StartLines(base, words, moment, page);
       start.site();
       page.list("The call", call());
+      page.list(
+          "In the caller's words",
+          moment.state().told().said().stream().map(s -> "\"" + s + "\"").toList());
       start.reported();
       start.dangers();
       new CheckLines(base, words, moment, page).write();
@@ -153,6 +157,10 @@ public final class CaseRecord {
 
     private void causes() {
       page.heading("Cause");
+      if (!Diagnosed.is(moment, base)) {
+        page.paragraph("Not diagnosed: nothing was asked about the fault.");
+        return;
+      }
       List<RankedCause> ranking = Interview.ranking(moment, base);
       List<RankedCause> named = ranking.stream().filter(r -> r.chance() >= NAMED).toList();
       List<RankedCause> putRight = PutRight.causes(moment, base);

@@ -155,6 +155,7 @@ class ReadingTest {
           LENGTH      | 7 ft 13 in  | "7 ft 13 in" does not add up; the ft must be whole, and the in less than 1 ft.
           LENGTH      | 7.5 ft 3 in | "7.5 ft 3 in" does not add up; the ft must be whole, and the in less than 1 ft.
           LENGTH      | 6 in 7 ft   | "6 in 7 ft" cannot be read; this asks for a length in mm, e.g. 190 mm or 7 1/2 in.
+          VOLTAGE     | 18/24 V     | "18/24" may be two readings; type one, or the fraction as a decimal.
           LENGTH      | 7 3/2 in    | "7 3/2" has a fraction of one or more; type it like 7 1/2 or as 7.5.
           LENGTH      | 1/0 in      | "1/0" divides by zero; type it as a decimal.
           LENGTH      | 190 nm      | "nm" is not a unit of length; did you mean mm or cm or m?

@@ -45,8 +45,7 @@ class StopRulesTest extends ShownByExamples {
         example("somebody is shut in and needs help", said(1, "danger-shut-in", "needs-help")),
         example("somebody or a vehicle is shut in", said(1, "danger-shut-in", "no-help")),
         example("somebody rides on the gate", said(1, "danger-riding", "riding")),
-        example(
-            "the gate has been taken out of service", said(1, "danger-tagged-off", "taken-out")),
+        example("the gate has been taken out of use", said(1, "danger-tagged-off", "taken-out")),
         example(
             "the scene of an accident is kept",
             said(1, "danger-person", "hurt-or-trapped"),
@@ -192,7 +191,7 @@ class StopRulesTest extends ShownByExamples {
     "danger-shut-in,    no-help,            shut-in",
     "danger-riding,     riding,             rides-on-gate",
     "danger-scene,      kept,               scene-kept",
-    "danger-tagged-off, taken-out,          out-of-service",
+    "danger-tagged-off, taken-out,          taken-out-of-use",
     "pushes-seen,       pushes-on,          closes-on-people",
   })
   void an_outcome_raises_its_stop(String check, String outcome, String stop) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import yett.interview.event.Answer;
 import yett.interview.event.Event;
 import yett.knowledge.Check;
@@ -16,6 +18,12 @@ import yett.rules.Conclusion.Expectation;
  * closing 0.3 V".
  */
 public record TwoReadings(Check check, Columns columns, Answer.Read first, Answer.Read second) {
+  private static final Pattern NUMBERS =
+      Pattern.compile("[-+]?[\\d.,]+\\s*/\\s*[-+]?[\\d.,]+\\s*(?<unit>(?:[^\\d\\s].*)?)");
+
+  private static final Pattern INCHES =
+      Pattern.compile("(?i)(?:[\"\u2033\u201d]|\\bin(?:ch(?:es)?)?\\.?)$");
+
   /** A line at this check as two readings; empty if it is none, or a single reading. */
   public static Optional<TwoReadings> of(Check check, String line) {
     if (check.measures().isEmpty() || check.columns().isEmpty()) {
@@ -23,7 +31,8 @@ public record TwoReadings(Check check, Columns columns, Answer.Read first, Answe
     }
     Measures measures = check.measures().get();
     List<String> parts = parts(check.columns().get(), line);
-    if (parts.size() != 2 || WanderingReading.read(measures, line).isPresent()) {
+    if (parts.size() != 2
+        || !isTwoNumbers(measures, line) && WanderingReading.read(measures, line).isPresent()) {
       return Optional.empty();
     }
     Optional<Answer.Read> second = WanderingReading.read(measures, parts.get(1));
@@ -34,6 +43,16 @@ public record TwoReadings(Check check, Columns columns, Answer.Read first, Answe
     return first.isPresent() && second.isPresent()
         ? Optional.of(new TwoReadings(check, check.columns().get(), first.get(), second.get()))
         : Optional.empty();
+  }
+
+  /** Whether "6/14 mm" are two readings; only inches come as fractions, "1/2 in". */
+  private static boolean isTwoNumbers(Measures measures, String line) {
+    Matcher two = NUMBERS.matcher(line.strip());
+    if (!two.matches()) {
+      return false;
+    }
+    String unit = two.group("unit").isEmpty() ? measures.asStored("1") : two.group("unit");
+    return !INCHES.matcher(unit).find();
   }
 
   /** The text of each column, in the order of the card. */

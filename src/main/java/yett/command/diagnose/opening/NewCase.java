@@ -105,7 +105,7 @@ public final class NewCase {
     List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate);
     UnfinishedCase unfinished = new UnfinishedCase(desk.casebook(), desk.base());
     unfinished.at(gate).ifPresent(console::show);
-    boolean outOfService = role == Role.CALLER && unfinished.leftOutOfService(gate);
+    boolean outOfUse = role == Role.CALLER && unfinished.leftOutOfUse(gate);
     if (role != Role.CALLER) {
       List<Block> left = new LeftOpen(desk.casebook(), desk.expertise()).at(gate);
       console.show(left.toArray(Block[]::new));
@@ -117,7 +117,7 @@ public final class NewCase {
       open.record(Event.Opened.with(gate, role, desk.expertise().base(), inspection, earlier));
       if (role == Role.CALLER) {
         desk.agent().ifPresent(name -> open.record(new Event.Tended(Tending.TAKEN, name, "")));
-        if (outOfService && desk.base().checks().containsKey(TAKEN_OUT.check())) {
+        if (outOfUse && desk.base().checks().containsKey(TAKEN_OUT.check())) {
           open.record(TAKEN_OUT);
         }
       }

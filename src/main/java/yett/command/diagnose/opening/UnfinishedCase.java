@@ -35,7 +35,7 @@ record UnfinishedCase(Casebook casebook, RuleBase base) {
    * Whether that case left the gate as nobody may use it: locked off, barred, or otherwise not
    * given back to its users.
    */
-  boolean leftOutOfService(String gate) {
+  boolean leftOutOfUse(String gate) {
     return find(gate).map(this::state).stream()
         .flatMap(s -> s.work().setUps().stream())
         .anyMatch(id -> id.equals(SetUp.OUT_OF_USE) || keepsFromUse(id));

@@ -58,6 +58,12 @@ public final class CallEnd {
               + "|marvellous|perfect(?:ly)?|thanks?|thank you|all right|both ways|like it should"
               + "|as (?:it should|usual|before)))*[,.! ]*");
 
+  /** Said where the cause is asked for, it takes back that the gate works. */
+  private static final Pattern NOT_SO =
+      Pattern.compile(
+          "(?i)(?:no|nah|wait)[, ]+(?:wait|it|that|sorry|no)\\b.*|.*\\b(?:(?:does|do|did|is|was)(?:n['\u2019]t| not|nt) (?:work|run|go|open|close"
+              + "|right|working|running)|still (?:dead|broken|stuck)|i only meant|by mistake)\\b.*");
+
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final UnsettledDangers unsettled;
@@ -124,6 +130,11 @@ public final class CallEnd {
                     : "What made it work? In their words; press Enter "
                         + done.map(d -> "for: " + d.name()).orElse("if nobody knows"))
             .strip();
+    if (NOT_SO.matcher(typed).matches()) {
+      wishes.volunteered().keep(typed);
+      sitting.say("Then the call goes on where it was.");
+      return;
+    }
     Optional<Repair> did = typed.isEmpty() && told.isEmpty() ? done : Optional.empty();
     String what = did.map(Repair::name).orElse(typed.isEmpty() ? told.orElse("") : typed);
     List<String> watch =

@@ -1,6 +1,7 @@
 package yett.command.diagnose.told;
 
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import yett.command.diagnose.sitting.Sitting;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
@@ -20,13 +21,23 @@ public record WorksAgain(Sitting sitting) {
   private static final double BESIDE = 0.15;
 
   /**
+   * What says that the gate is meant, and not the people: "all well" is about whoever is shut in.
+   */
+  private static final Pattern OF_THE_GATE =
+      Pattern.compile(
+          "(?i)\\b(?:gate|it|it['\u2019]s|work(?:s|ed|ing)?|runs?|running|open(?:s|ed|ing)?"
+              + "|clos(?:es?|ed|ing)|shuts?|goes|going|mov(?:es?|ed|ing))\\b");
+
+  /**
    * Whether these words say that it works again, and fit no complaint better, and nothing else much
    * better.
    */
   public boolean tellsOfIt(String words) {
     Heard heard = sitting.ears().tellings().hear(words);
     double again = most(heard, this::saysSo);
+    boolean danger = !sitting.moment().judgement().stops().isEmpty();
     return isCall()
+        && (!danger || OF_THE_GATE.matcher(words).find())
         && !Tripped.again(words)
         && heard.dangers().isEmpty()
         && again >= LEAST

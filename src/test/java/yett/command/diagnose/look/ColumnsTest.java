@@ -115,6 +115,14 @@ class ColumnsTest extends TechniciansCase {
     assertThat(TwoReadings.of(CURRENT, "9/4.5 A").orElseThrow().judged().value()).isEqualTo(9.0);
   }
 
+  /** No steel tape in millimeters shows fractions: 6/14 mm is not 0.43 mm. */
+  @ParameterizedTest
+  @ValueSource(strings = {"6/14 mm", "6/14", "2/14 mm", "14/6 mm"})
+  void whole_numbers_with_a_slash_are_two_readings(String line) {
+    assertThat(TwoReadings.of(check("nose-and-catch"), line).orElseThrow().judged().value())
+        .isEqualTo(14.0);
+  }
+
   /** "1/2 in" is half an inch, not two readings. */
   @Test
   void a_fraction_is_one_reading() {

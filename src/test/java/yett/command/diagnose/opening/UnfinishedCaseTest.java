@@ -37,15 +37,15 @@ class UnfinishedCaseTest extends TechniciansCase {
   }
 
   @Test
-  void a_gate_that_was_left_locked_off_or_barred_is_out_of_service_until_its_case_is_finished() {
+  void a_gate_that_was_left_locked_off_or_barred_is_out_of_use_until_its_case_is_finished() {
     var unfinished = new UnfinishedCase(typed.casebook(), Shipped.BASE);
-    assertThat(unfinished.leftOutOfService("Fish dock")).isFalse();
+    assertThat(unfinished.leftOutOfUse("Fish dock")).isFalse();
     happened(new Event.SetUpEntered("barred", ""));
     happened(new Event.Closed(Ending.HANDED_OVER));
-    assertThat(unfinished.leftOutOfService("Fish dock")).isTrue();
-    assertThat(unfinished.leftOutOfService("Ferry gate")).isFalse();
+    assertThat(unfinished.leftOutOfUse("Fish dock")).isTrue();
+    assertThat(unfinished.leftOutOfUse("Ferry gate")).isFalse();
     happened(new Event.Closed(Ending.REPAIRED));
-    assertThat(unfinished.leftOutOfService("Fish dock")).isFalse();
+    assertThat(unfinished.leftOutOfUse("Fish dock")).isFalse();
   }
 
   @Test
