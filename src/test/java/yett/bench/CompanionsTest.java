@@ -71,8 +71,8 @@ class CompanionsTest {
   /** A brake that slips is no fault of the loops or of the commands, which are reported alike. */
   @Test
   void what_goes_with_quite_other_causes_is_not_asked_for() {
-    assertThat(of(Map.of("stays-open", "said often"), Set.of())).contains("loop-try");
-    assertThat(ofTheDrive("stays-open")).doesNotContain("loop-try");
+    assertThat(of(Map.of("stays-open", "said often"), Set.of())).contains("input-on");
+    assertThat(ofTheDrive("stays-open")).doesNotContain("input-on");
     assertThat(of(Map.of("pushed-open-by-hand", "said often"), Set.of()))
         .contains("bridged-at-device");
     assertThat(ofTheDrive("pushed-open-by-hand")).doesNotContain("bridged-at-device");

@@ -103,7 +103,7 @@ class CallSheetTest extends CallersCase {
   @Test
   void dangers_that_nobody_could_tell_are_counted_as_on_the_list() {
     typed.type("it is dead", "unknown all");
-    assertThat(typed.screen()).contains("13 kinds of danger not ruled out");
+    assertThat(typed.screen()).contains("14 kinds of danger not ruled out");
   }
 
   @Test

@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import yett.belief.CausalModel;
 import yett.belief.Conflicts;
@@ -24,6 +26,7 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.rules.Conclusion;
 import yett.testing.Shipped;
 import yett.testing.Size;
 import yett.wording.Wording;
@@ -89,6 +92,13 @@ class ConflictTest {
         .isGreaterThan(Size.of(10, 40));
   }
 
+  private static Set<String> senseless(Moment moment) {
+    return moment.judgement().conclusions().stream()
+        .filter(Conclusion.Senseless.class::isInstance)
+        .map(Conclusion::about)
+        .collect(Collectors.toSet());
+  }
+
   /**
    * @return how many of the answers were such that nothing allows them
    */
@@ -110,7 +120,9 @@ class ConflictTest {
         if (chance(before, moment, check) == 0) {
           impossible++;
           assertThat(moment.state().answer(check.id())).isPresent();
-          assertThat(moment.belief().atCallOut()).isEqualTo(before.belief().atCallOut());
+          if (senseless(moment).equals(senseless(before))) { // else earlier answers count no more
+            assertThat(moment.belief().atCallOut()).isEqualTo(before.belief().atCallOut());
+          }
         }
       }
       try (Interview again = Advised.interview(expertise, new AnyAdviser(seed))) {

@@ -57,7 +57,7 @@ class DangerListTest extends TechniciansCase {
         "unknown 99999999999",
         "0 0",
         "0, 2",
-        "14",
+        "15",
         "yes",
         "jkhgf"
       })
@@ -72,7 +72,7 @@ class DangerListTest extends TechniciansCase {
     typed.type("0", "", "slow", "0", "danger", "back");
     Set<String> before = answers();
 
-    assertThat(before).hasSize(10);
+    assertThat(before).hasSize(11);
     assertThat(typed.stored())
         .filteredOn(Event.Retracted.class::isInstance)
         .hasSize(1); // that of looking again, and nothing else
@@ -100,7 +100,7 @@ class DangerListTest extends TechniciansCase {
             .filter(i -> fresh.get(i) instanceof Event.Answered)
             .mapToObj(i -> before.size() + i + 2L) // the opening is the first
             .collect(Collectors.toSet());
-    assertThat(given).hasSize(10);
+    assertThat(given).hasSize(11);
     assertThat(gone).isEqualTo(given);
     try (OpenCase open = typed.open()) {
       assertThat(open.moment().step()).isInstanceOf(Step.AskDangers.class);
@@ -273,7 +273,7 @@ class DangerListTest extends TechniciansCase {
       assertThat(call.screen()).contains("unknown all if nobody sees the gate");
       assertThat(call.stored())
           .filteredOn(Event.Answered.class::isInstance)
-          .hasSize(10)
+          .hasSize(11)
           .allMatch(e -> ((Event.Answered) e).answer() instanceof Answer.CannotTell);
     }
   }
@@ -300,7 +300,7 @@ class DangerListTest extends TechniciansCase {
   void nought_or_none_say_it(String words) {
     typed.type(words);
 
-    assertThat(answers()).contains("danger-person nobody", "danger-movement neither").hasSize(10);
+    assertThat(answers()).contains("danger-person nobody", "danger-movement neither").hasSize(11);
   }
 
   @Test
