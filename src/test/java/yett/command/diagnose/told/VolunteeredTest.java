@@ -432,7 +432,21 @@ class VolunteeredTest {
   @ParameterizedTest
   @ValueSource(strings = {"cannot", "not possible"})
   void a_repair_that_cannot_be_done_leads_to_what_is_next_best(String word) {
-    sit(Role.TECHNICIAN, "0", "", "13", "0", "?1-3", "", "", "done", "320 mm", "1 mm", "", word);
+    sit(
+        Role.TECHNICIAN,
+        "0",
+        "",
+        "13",
+        "0",
+        "?1-3",
+        "",
+        "",
+        "done",
+        "320 mm",
+        "1 mm",
+        "307 mm",
+        "",
+        word);
     assertThat(typed.stored())
         .last()
         .isInstanceOfSatisfying(
