@@ -33,6 +33,15 @@ public final class Hearing {
   private static final Thing AGAIN_AND_AGAIN =
       new Thing(Thing.Kind.COMPLAINT, "trips-its-breaker", "");
 
+  /** Said of one part, it tells of no fault of that part: "the keypad works fine". */
+  private static final Pattern WORKS_WELL =
+      Pattern.compile(
+          "(?i)\\b(?:works?|is|are|['\u2019]s) (?:just |all |perfectly |quite |still )?(?:fine|ok(?:ay)?|perfectly|normally|all"
+              + " right|as (?:ever|usual|always|it should))[.!]?$");
+
+  /** The complaint that one way of commanding fails while another works. */
+  private static final String ONE_WAY = "one-command-fails";
+
   /** Who rides a bicycle through the gate does not ride on the gate. */
   private static final Pattern RIDES_PAST =
       Pattern.compile(
@@ -158,6 +167,9 @@ public final class Hearing {
     if (down) {
       fits.remove(AGAIN_AND_AGAIN);
     }
+    if (WORKS_WELL.matcher(clause.strip()).find()) {
+      fits.keySet().removeIf(this::isFault);
+    }
     if (RIDES_PAST.matcher(clause).find()) {
       fits.keySet().removeIf(t -> t.card().equals("danger-riding"));
     }
@@ -165,6 +177,14 @@ public final class Hearing {
         .filter(d -> byKey.containsKey(d.key()))
         .forEach(d -> fits.put(d, Math.max(PLAIN, most)));
     return fits;
+  }
+
+  /** Whether a thing says that something is wrong; that one way works is half of a complaint. */
+  private boolean isFault(Thing thing) {
+    return thing.kind() == Thing.Kind.COMPLAINT && !thing.card().equals(ONE_WAY)
+        || thing.kind() == Thing.Kind.OUTCOME
+            && base.checks().get(thing.card()).indexOf(thing.outcome()) > 0
+            && !thing.outcome().contains("works");
   }
 
   /** A danger that is told only by who or what is there is none. */

@@ -34,12 +34,30 @@ record CallerDetails(String name, String phone, String where) {
               + "(?: number)?(?: is)?[.:]?|on)$",
           Pattern.CASE_INSENSITIVE);
 
+  /** What a caller is, said behind the name: it belongs to the name and is no place. */
+  private static final Pattern CALLING =
+      Pattern.compile(
+          "(?i)(?:(?:i am |i'?m |the |a |an |our |your )*)(?:[\\p{L}-]+ ){0,2}(?:driver|guard|caretaker|janitor"
+              + "|porter|manager|owner|tenant|resident|neighbou?r|receptionist|cleaner|visitor"
+              + "|landlord|security|gatekeeper|doorman|electrician|plumber|gardener|nurse|carer)");
+
+  /** Said where a number was asked for, it is neither a name nor a place. */
+  private static final Pattern NO_NUMBER =
+      Pattern.compile(
+          "(?i)(?:(?:i have |there is |there's |with )?no (?:(?:tele)?phone|number|mobile|cell)(?: number)?"
+              + "|(?:number|(?:tele)?phone|mobile) (?:is )?(?:withheld|unknown|not known)|number|phone|tel)[.:]?");
+
   private static final Pattern PLACE =
       Pattern.compile("^(?:from|at|in|the gate (?:is )?at)\\s+", Pattern.CASE_INSENSITIVE);
 
   /** Words that lead from a name to a place: "Joan from the bakery". */
   private static final Pattern OF_PLACE =
       Pattern.compile("\\s+(?=(?:from|at)\\s)", Pattern.CASE_INSENSITIVE);
+
+  /** Whether words can only be about the caller: what they do, or that there is no number. */
+  static boolean isDetail(String words) {
+    return CALLING.matcher(words.strip()).matches() || NO_NUMBER.matcher(words.strip()).matches();
+  }
 
   static CallerDetails of(String typed) {
     String line = SpokenDigits.written(typed);
@@ -61,7 +79,12 @@ record CallerDetails(String name, String phone, String where) {
       for (String text : OF_PLACE.split(said(part))) {
         boolean place = PLACE.matcher(text).find() || text.matches(".*\\d.*");
         String told = HERE.matcher(PLACE.matcher(text).replaceFirst("")).replaceFirst("").strip();
-        if (!told.isEmpty() && name.isEmpty() && !place) {
+        if (NO_NUMBER.matcher(told).matches()) {
+          continue;
+        }
+        if (!told.isEmpty() && !name.isEmpty() && CALLING.matcher(told).matches()) {
+          name += ", " + told;
+        } else if (!told.isEmpty() && name.isEmpty() && !place) {
           name = told;
         } else if (!told.isEmpty()) {
           where.add(told);

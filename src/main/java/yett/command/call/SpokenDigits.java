@@ -12,10 +12,17 @@ final class SpokenDigits {
   private static final String SAID =
       "(?:(?:double|triple|treble)[ -]+)?(?:" + String.join("|", DIGITS) + "|oh|nought|nil|\\d)";
 
-  /** A run of digits, at least one of them as a word. */
+  /**
+   * A run of digits, at least one of them as a word. A comma may follow a word, as the number is
+   * said in groups; behind a figure it ends the number of a house.
+   */
   private static final Pattern RUN =
       Pattern.compile(
-          "(?i)(?<![\\p{L}\\p{N}])" + SAID + "(?:[ -]*" + SAID + "){2,}(?![\\p{L}\\p{N}])");
+          "(?i)(?<![\\p{L}\\p{N}])"
+              + SAID
+              + "(?:(?:[ -]*|(?<=\\p{L})[,.] *)"
+              + SAID
+              + "){2,}(?![\\p{L}\\p{N}])");
 
   private static final Pattern ONE =
       Pattern.compile("(?i)(?:(double|triple|treble)[ -]+)?([a-z]+|\\d)");

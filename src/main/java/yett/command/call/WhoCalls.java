@@ -37,7 +37,7 @@ final class WhoCalls {
 
   private static final Pattern SAME =
       Pattern.compile(
-          "(?i)(?:(?:it['’]?s |it is )?(?:me|the same)(?: (?:again|caller|person|as before))*)");
+          "(?i)(?:(?:it['’]?s |it is )?(?:me|the same)(?: (?:again|caller|person|one|as before))*|same (?:as (?:before|last time)|one|person|caller|again))");
 
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -126,6 +126,10 @@ final class WhoCalls {
             || NOT_SAID.matcher(line).matches()
             || another && SAME.matcher(line).matches()
             || Words.wish(line).equals(Optional.of(Words.Wish.UNKNOWN));
+    if (!another && SAME.matcher(line).matches()) {
+      sitting.say("This is a new case: type the name again, or press Enter.");
+      return;
+    }
     if (line.isEmpty() || unknown) {
       asked = true;
     } else if (!line.strip().equals("?") && wishes.grant(line)) {

@@ -24,12 +24,15 @@ record WhoLine(String details, List<String> said) {
   /**
    * @param isSaid whether a part of the line tells something of the gate
    */
-  static WhoLine of(String line, Predicate<String> isSaid) {
+  static WhoLine of(String typed, Predicate<String> isSaid) {
+    String line = SpokenDigits.written(typed);
     StringBuilder details = new StringBuilder();
     List<String> said = new ArrayList<>();
     for (String part : parts(line)) {
       String words = NEXT.matcher(part).replaceAll(" ").strip();
-      if (CallerDetails.of(part).phone().isEmpty() && isSaid.test(words)) {
+      if (CallerDetails.of(part).phone().isEmpty()
+          && !CallerDetails.isDetail(words)
+          && isSaid.test(words)) {
         said.add(words);
       } else {
         details.append(part);

@@ -67,6 +67,29 @@ class WhoCallsTest extends CallersCase {
     }
   }
 
+  /** Who they are belongs to the name; a number is one however it is said. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      nullValues = "-",
+      value = {
+        "Mr Osei, gatehouse, five five five, oh double two, one | Mr Osei | 5550221 | gatehouse",
+        "Pavel, lorry driver, 555 0134 | Pavel, lorry driver | 555 0134 | ''",
+        "the guard, no number, Boatswain lane | the guard | '' | Boatswain lane",
+        "Ida Marsh, number 5 5 5 0 1 9 9, Sail loft | Ida Marsh | 5 5 5 0 1 9 9 | Sail loft",
+      })
+  void who_they_are_and_a_number_in_pieces_are_no_place(
+      String line, String name, String phone, String where) {
+    typed.type("it is dead", "0", line, "1");
+    assertThat(typed.screen()).doesNotContain("said of the gate");
+    assertThat(typed.casebook().people(typed.id()))
+        .as(typed.screen())
+        .containsExactly(new Person(Person.Part.CALLER, name, phone));
+    try (OpenCase open = typed.open()) {
+      assertThat(CallLog.of(open.moment().entries()).where().orElse("")).isEqualTo(where);
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
