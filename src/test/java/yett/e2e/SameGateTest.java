@@ -31,6 +31,23 @@ class SameGateTest {
     assertThat(run("", "calls").stdout()).contains("1 call is open.");
   }
 
+  /** A technician barred the gate and went: on the telephone nobody runs it or switches it on. */
+  @Test
+  void a_gate_that_was_left_barred_is_not_run_by_a_caller() {
+    String barred = run("8\ndone\n\nsave\n", "inspect", "Tide dock").stdout();
+    assertThat(barred).contains("opening barred, users kept away");
+
+    String call =
+        run("the gate is dead\n0\ndone\nSam, Tide dock, 555 0111\nx\n", "call", "Tide dock")
+            .stdout();
+
+    assertThat(call)
+        .contains("The gate has been taken out of use", "Nobody takes one off")
+        .doesNotContain("press once to open", "Switch the gate on");
+    assertThat(call.indexOf("Somebody is hurt")).isLessThan(call.indexOf("Leave every lock"));
+    assertThat(run("", "dispatch", "3").stdout()).contains("The gate has been taken out of use");
+  }
+
   /** A gate of which only an open case is known is a gate as any other. */
   @Test
   void the_gates_of_open_cases_are_known() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import yett.interview.danger.Dangers;
 import yett.testing.Shipped;
 
 /** Cards that the code names by their ids: renamed, they would silently do nothing. */
@@ -20,7 +21,7 @@ class NamedInCodeTest {
         "danger-burning",
         "danger-shut-in",
         "danger-riding",
-        "danger-tagged-off",
+        Dangers.TAGGED_OFF,
         "trips-its-breaker",
         "battery-running-voltage",
         Telephone.WORKS_AGAIN,

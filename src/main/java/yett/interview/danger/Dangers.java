@@ -31,6 +31,9 @@ import yett.rules.Conclusion.StopNow;
  * own, so that nobody answers them in passing.
  */
 public final class Dangers {
+  /** The danger of a gate that somebody else has locked or tagged off. */
+  public static final String TAGGED_OFF = "danger-tagged-off";
+
   private final Present present;
   private final RuleBase base;
   private final Planner planner;
@@ -52,10 +55,30 @@ public final class Dangers {
   public Optional<Step> step() {
     long again = present.state().work().lookAgain();
     return ask(dangers().filter(c -> c.who() == Role.CALLER && isFromBefore(c)))
+        .or(this::askFirst)
         .or(() -> firstUnsafe(s -> s.event() > again))
         .or(() -> again == 0 ? Optional.empty() : ask(reserved().filter(this::isUnsaid)))
         .or(() -> firstUnsafe(s -> true))
         .or(this::goOn);
+  }
+
+  /**
+   * A gate that is locked or tagged off hurts nobody as it stands: the list comes first, unless
+   * something graver was reported.
+   */
+  private Optional<Step> askFirst() {
+    boolean off = !stops.isEmpty() && stops.stream().allMatch(this::isTaggedOff);
+    return off
+        ? ask(
+            dangers()
+                .filter(c -> c.who() == Role.CALLER)
+                .filter(c -> present.state().latest(c.id()).isEmpty()))
+        : Optional.empty();
+  }
+
+  private boolean isTaggedOff(StopNow stop) {
+    return present.state().answers().stream()
+        .anyMatch(a -> a.event() == stop.event() && a.check().equals(TAGGED_OFF));
   }
 
   private static Optional<Step> ask(Stream<Check> dangers) {

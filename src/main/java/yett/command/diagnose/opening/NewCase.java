@@ -15,6 +15,7 @@ import yett.desk.Baselines;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
 import yett.desk.OpenCase;
+import yett.interview.danger.Dangers;
 import yett.interview.event.Answer;
 import yett.interview.event.Event;
 import yett.interview.event.Tending;
@@ -25,7 +26,7 @@ import yett.knowledge.Role;
 public final class NewCase {
   /** What the case before says of a gate that it left locked off, barred or in pieces. */
   private static final Event.Answered TAKEN_OUT =
-      new Event.Answered("danger-tagged-off", new Answer.Chosen("taken-out"));
+      new Event.Answered(Dangers.TAGGED_OFF, new Answer.Chosen("taken-out"));
 
   private final Desk desk;
   private final Console console;
