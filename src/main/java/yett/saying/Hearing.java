@@ -36,8 +36,9 @@ public final class Hearing {
   /** Said of one part, it tells of no fault of that part: "the keypad works fine". */
   private static final Pattern WORKS_WELL =
       Pattern.compile(
-          "(?i)\\b(?:works?|is|are|['\u2019]s) (?:just |all |perfectly |quite |still )?(?:fine|ok(?:ay)?|perfectly|normally|all"
-              + " right|as (?:ever|usual|always|it should))[.!]?$");
+          "(?i)\\b(?:works?|is|are|['\u2019]s) (?:just |all |perfectly |quite |still )?"
+              + "(?:fine|ok(?:ay)?|perfectly|normally|all right|as (?:ever|usual|always|it should))"
+              + "[.!]?$");
 
   /** The complaint that one way of commanding fails while another works. */
   private static final String ONE_WAY = "one-command-fails";

@@ -27,6 +27,7 @@ class NamedInCodeTest {
         Telephone.WORKS_AGAIN,
         "chain-sag",
         "moves-alone",
+        "one-command-fails",
       })
   void check_or_complaint(String id) {
     assertThat(Shipped.BASE.checks()).containsKey(id);

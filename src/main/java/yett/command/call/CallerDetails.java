@@ -37,15 +37,17 @@ record CallerDetails(String name, String phone, String where) {
   /** What a caller is, said behind the name: it belongs to the name and is no place. */
   private static final Pattern CALLING =
       Pattern.compile(
-          "(?i)(?:(?:i am |i'?m |the |a |an |our |your )*)(?:[\\p{L}-]+ ){0,2}(?:driver|guard|caretaker|janitor"
-              + "|porter|manager|owner|tenant|resident|neighbou?r|receptionist|cleaner|visitor"
-              + "|landlord|security|gatekeeper|doorman|electrician|plumber|gardener|nurse|carer)");
+          "(?i)(?:i am |i'?m |the |a |an |our |your )*(?:[\\p{L}-]+ ){0,2}"
+              + "(?:driver|guard|caretaker|janitor|porter|manager|owner|tenant|resident"
+              + "|neighbou?r|receptionist|cleaner|visitor|landlord|security|gatekeeper|doorman"
+              + "|electrician|plumber|gardener|nurse|carer)");
 
   /** Said where a number was asked for, it is neither a name nor a place. */
   private static final Pattern NO_NUMBER =
       Pattern.compile(
-          "(?i)(?:(?:i have |there is |there's |with )?no (?:(?:tele)?phone|number|mobile|cell)(?: number)?"
-              + "|(?:number|(?:tele)?phone|mobile) (?:is )?(?:withheld|unknown|not known)|number|phone|tel)[.:]?");
+          "(?i)(?:(?:i have |there is |there's |with )?no (?:(?:tele)?phone|number|mobile|cell)"
+              + "(?: number)?|(?:number|(?:tele)?phone|mobile) (?:is )?(?:withheld|unknown|not known)"
+              + "|number|phone|tel)[.:]?");
 
   private static final Pattern PLACE =
       Pattern.compile("^(?:from|at|in|the gate (?:is )?at)\\s+", Pattern.CASE_INSENSITIVE);

@@ -37,7 +37,8 @@ final class WhoCalls {
 
   private static final Pattern SAME =
       Pattern.compile(
-          "(?i)(?:(?:it['’]?s |it is )?(?:me|the same)(?: (?:again|caller|person|one|as before))*|same (?:as (?:before|last time)|one|person|caller|again))");
+          "(?i)(?:(?:it['’]?s |it is )?(?:me|the same)(?: (?:again|caller|person|one|as before))*"
+              + "|same (?:as (?:before|last time)|one|person|caller|again))");
 
   private final Sitting sitting;
   private final PromptRequests wishes;

@@ -61,8 +61,9 @@ public final class CallEnd {
   /** Said where the cause is asked for, it takes back that the gate works. */
   private static final Pattern NOT_SO =
       Pattern.compile(
-          "(?i)(?:no|nah|wait)[, ]+(?:wait|it|that|sorry|no)\\b.*|.*\\b(?:(?:does|do|did|is|was)(?:n['\u2019]t| not|nt) (?:work|run|go|open|close"
-              + "|right|working|running)|still (?:dead|broken|stuck)|i only meant|by mistake)\\b.*");
+          "(?i)(?:no|nah|wait)[, ]+(?:wait|it|that|sorry|no)\\b.*"
+              + "|.*\\b(?:(?:does|do|did|is|was)(?:n['\u2019]t| not|nt) (?:work|run|go|open|close|right"
+              + "|working|running)|still (?:dead|broken|stuck)|i only meant|by mistake)\\b.*");
 
   private final Sitting sitting;
   private final PromptRequests wishes;

@@ -169,6 +169,22 @@ class CallEndTest extends CallersCase {
     assertThat(watch).contains("do not put it right a second time").doesNotContain(" 7 ", "panel");
   }
 
+  /** The desk was told to ask whether everybody is well. */
+  @Test
+  void all_well_is_said_of_people_and_ends_no_danger() {
+    typed.type("it is dead", "12", "nobody has the key, all well");
+    assertThat(typed.screen()).doesNotContain("Is that over now");
+  }
+
+  @Test
+  void what_takes_the_cure_back_lets_the_call_go_on() {
+    typed.type("it is dead", "0", "0", "1", "0", "0", AGAIN, "yes", "no wait, it does not work");
+    assertThat(typed.stored())
+        .as(typed.screen())
+        .noneMatch(e -> e instanceof Event.Closed)
+        .contains(new Event.Said("no wait, it does not work"));
+  }
+
   @Test
   void what_did_it_is_not_asked_anew_of_who_has_said_it() {
     typed.type(
