@@ -81,14 +81,14 @@ record CallerDetails(String name, String phone, String where) {
       for (String text : OF_PLACE.split(said(part))) {
         boolean place = PLACE.matcher(text).find() || text.matches(".*\\d.*");
         String told = HERE.matcher(PLACE.matcher(text).replaceFirst("")).replaceFirst("").strip();
-        if (NO_NUMBER.matcher(told).matches()) {
+        if (told.isEmpty() || NO_NUMBER.matcher(told).matches()) {
           continue;
         }
-        if (!told.isEmpty() && !name.isEmpty() && CALLING.matcher(told).matches()) {
+        if (!name.isEmpty() && CALLING.matcher(told).matches()) {
           name += ", " + told;
-        } else if (!told.isEmpty() && name.isEmpty() && !place) {
+        } else if (name.isEmpty() && !place) {
           name = told;
-        } else if (!told.isEmpty()) {
+        } else {
           where.add(told);
         }
       }

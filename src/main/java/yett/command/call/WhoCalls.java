@@ -122,12 +122,13 @@ final class WhoCalls {
   }
 
   private void take(String line, Moment before) {
+    boolean same = SAME.matcher(line).matches();
     boolean unknown =
         line.matches("0|d")
             || NOT_SAID.matcher(line).matches()
-            || another && SAME.matcher(line).matches()
+            || another && same
             || Words.wish(line).equals(Optional.of(Words.Wish.UNKNOWN));
-    if (!another && SAME.matcher(line).matches()) {
+    if (same && !another) {
       sitting.say("This is a new case: type the name again, or press Enter.");
       return;
     }

@@ -54,7 +54,7 @@ public final class Dangers {
   /** The next step about dangers; empty if other work may go on. */
   public Optional<Step> step() {
     long again = present.state().work().lookAgain();
-    return ask(dangers().filter(c -> c.who() == Role.CALLER && isFromBefore(c)))
+    return ask(callers().filter(this::isFromBefore))
         .or(this::askFirst)
         .or(() -> firstUnsafe(s -> s.event() > again))
         .or(() -> again == 0 ? Optional.empty() : ask(reserved().filter(this::isUnsaid)))
@@ -68,17 +68,15 @@ public final class Dangers {
    */
   private Optional<Step> askFirst() {
     boolean off = !stops.isEmpty() && stops.stream().allMatch(this::isTaggedOff);
-    return off
-        ? ask(
-            dangers()
-                .filter(c -> c.who() == Role.CALLER)
-                .filter(c -> present.state().latest(c.id()).isEmpty()))
-        : Optional.empty();
+    return off ? ask(callers().filter(this::isUnsaid)) : Optional.empty();
   }
 
   private boolean isTaggedOff(StopNow stop) {
-    return present.state().answers().stream()
-        .anyMatch(a -> a.event() == stop.event() && a.check().equals(TAGGED_OFF));
+    return present
+        .state()
+        .given(stop.event())
+        .filter(a -> a.check().equals(TAGGED_OFF))
+        .isPresent();
   }
 
   private static Optional<Step> ask(Stream<Check> dangers) {
@@ -100,8 +98,12 @@ public final class Dangers {
       return Optional.of(new Step.HandOver(Ending.MADE_SAFE, new HandOverReason.Stopped(cards)));
     }
     Predicate<Check> due = c -> !isTold(c) || isMendedSince(c);
-    return ask(dangers().filter(c -> c.who() == Role.CALLER).filter(due))
-        .or(() -> ask(reserved().filter(due)));
+    return ask(callers().filter(due)).or(() -> ask(reserved().filter(due)));
+  }
+
+  /** Dangers that a caller is asked about, too. */
+  private Stream<Check> callers() {
+    return dangers().filter(c -> c.who() == Role.CALLER);
   }
 
   /** Dangers that only somebody at the gate can tell. */

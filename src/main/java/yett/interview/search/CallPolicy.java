@@ -91,12 +91,20 @@ public record CallPolicy(Present present, SiteFacts sites) {
     if (!present.isCall()) {
       return Optional.empty();
     }
+    return firstOpen(
+        present.base().repairs().values().stream()
+            .filter(r -> r.who() == present.role() && r.price() == 0)
+            .filter(r -> present.chance(r) >= WORTH_A_TRY)
+            .flatMap(r -> r.measureFirst().stream()),
+        work,
+        steps);
+  }
+
+  /** The first of these looks that can be asked for now. */
+  private Optional<Step> firstOpen(Stream<String> checks, BestWork work, SetUpSteps steps) {
     Set<String> open = work.checks(false);
-    return present.base().repairs().values().stream()
-        .filter(r -> r.who() == present.role() && r.price() == 0)
-        .filter(r -> present.chance(r) >= WORTH_A_TRY)
-        .flatMap(r -> r.measureFirst().stream())
-        .filter(open::contains)
+    return checks
+        .filter(id -> id != null && open.contains(id))
         .findFirst()
         .map(present.base().checks()::get)
         .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
@@ -222,13 +230,11 @@ public record CallPolicy(Present present, SiteFacts sites) {
     if (!present.isCall()) {
       return Optional.empty();
     }
-    Set<String> open = work.checks(false);
-    return present.state().told().complaints().orElse(List.of()).stream()
-        .map(present.base().telephone().lookFirst()::get)
-        .filter(id -> id != null && open.contains(id))
-        .map(present.base().checks()::get)
-        .findFirst()
-        .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+    return firstOpen(
+        present.state().told().complaints().orElse(List.of()).stream()
+            .map(present.base().telephone().lookFirst()::get),
+        work,
+        steps);
   }
 
   /** What is asked at once after the last answer, such as which of several switches is pressed. */
@@ -236,21 +242,18 @@ public record CallPolicy(Present present, SiteFacts sites) {
     if (!present.isCall()) {
       return Optional.empty();
     }
-    Set<String> open = work.checks(false);
-    return present.state().answers().stream()
-        .filter(this::isOutOfOrder)
-        .map(a -> present.base().telephone().lookNext().get(a.check()))
-        .filter(id -> id != null && open.contains(id))
-        .map(present.base().checks()::get)
-        .reduce((first, last) -> last)
-        .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+    return firstOpen(
+        present.state().answers().stream()
+            .sorted(Comparator.comparingLong(CaseState.Answered::event).reversed())
+            .filter(this::isOutOfOrder)
+            .map(a -> present.base().telephone().lookNext().get(a.check())),
+        work,
+        steps);
   }
 
   private boolean isOutOfOrder(CaseState.Answered answered) {
     Check check = present.base().checks().get(answered.check());
-    return check != null
-        && answered.answer() instanceof Answer.Chosen chosen
-        && check.indexOf(chosen.outcome()) > 0;
+    return check != null && answered.answer().choice().map(check::indexOf).orElse(0) > 0;
   }
 
   /**

@@ -104,9 +104,9 @@ public final class NewCase {
         new GateMemory(desk.casebook(), desk.clock()).known(gate, desk.base());
     ClockNotice.show(desk, console);
     List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate);
-    UnfinishedCase unfinished = new UnfinishedCase(desk.casebook(), desk.base());
-    unfinished.at(gate).ifPresent(console::show);
-    boolean outOfUse = role == Role.CALLER && unfinished.leftOutOfUse(gate);
+    Optional<UnfinishedCase.Left> unfinished =
+        new UnfinishedCase(desk.casebook(), desk.base()).at(gate);
+    unfinished.ifPresent(left -> console.show(left.told()));
     if (role != Role.CALLER) {
       List<Block> left = new LeftOpen(desk.casebook(), desk.expertise()).at(gate);
       console.show(left.toArray(Block[]::new));
@@ -118,7 +118,8 @@ public final class NewCase {
       open.record(Event.Opened.with(gate, role, desk.expertise().base(), inspection, earlier));
       if (role == Role.CALLER) {
         desk.agent().ifPresent(name -> open.record(new Event.Tended(Tending.TAKEN, name, "")));
-        if (outOfUse && desk.base().checks().containsKey(TAKEN_OUT.check())) {
+        if (unfinished.filter(UnfinishedCase.Left::isOutOfUse).isPresent()
+            && desk.base().checks().containsKey(TAKEN_OUT.check())) {
           open.record(TAKEN_OUT);
         }
       }

@@ -1,13 +1,10 @@
 package yett.command.diagnose.opening;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
+import yett.command.diagnose.screen.StillInForce;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.desk.OpenCase;
@@ -27,63 +24,56 @@ record UnfinishedCase(Casebook casebook, RuleBase base) {
    * case. Cases before the last one that ended with every proof passed do not count. Empty if there
    * is none.
    */
-  Optional<Block> at(String gate) {
-    return find(gate).map(line -> told(line, state(line)));
-  }
-
-  /**
-   * Whether that case left the gate as nobody may use it: locked off, barred, or otherwise not
-   * given back to its users.
-   */
-  boolean leftOutOfUse(String gate) {
-    return find(gate).map(this::state).stream()
-        .flatMap(s -> s.work().setUps().stream())
-        .anyMatch(id -> id.equals(SetUp.OUT_OF_USE) || keepsFromUse(id));
-  }
-
-  private boolean keepsFromUse(String setUp) {
-    return Optional.ofNullable(base.setUps().get(SetUp.IN_USE))
-        .filter(use -> use.excludes().contains(setUp))
-        .isPresent();
-  }
-
-  private Optional<CaseSummary> find(String gate) {
-    List<CaseSummary> open = new ArrayList<>();
+  Optional<Left> at(String gate) {
+    Optional<Left> newest = Optional.empty();
     for (CaseSummary line : casebook.casesAt(gate)) {
-      CaseState state = state(line);
+      CaseState state = CaseState.of(OpenCase.entries(casebook.events(line.id())));
       if (state.closed().filter(Ending::isProved).isPresent()) {
         break;
       }
       if (state.closed().filter(Ending::isDone).isEmpty()) {
+        Left left = new Left(line, state, base);
         if (!state.work().setUps().isEmpty()) {
-          return Optional.of(line);
+          return Optional.of(left);
         }
-        open.add(line);
+        newest = newest.or(() -> Optional.of(left));
       }
     }
-    return open.stream().findFirst();
+    return newest;
   }
 
-  private CaseState state(CaseSummary line) {
-    return CaseState.of(OpenCase.entries(casebook.events(line.id())));
-  }
+  /**
+   * A case that was left unfinished.
+   *
+   * @param last its line in the casebook
+   * @param state how it was left
+   */
+  record Left(CaseSummary last, CaseState state, RuleBase base) {
+    /**
+     * Whether it left the gate as nobody may use it: locked off, barred, or otherwise not given
+     * back to its users.
+     */
+    boolean isOutOfUse() {
+      SetUp inUse = base.setUps().get(SetUp.IN_USE);
+      return state.work().setUps().stream()
+          .anyMatch(
+              id -> id.equals(SetUp.OUT_OF_USE) || inUse != null && inUse.excludes().contains(id));
+    }
 
-  private Block told(CaseSummary last, CaseState state) {
-    String inForce =
-        state.work().setUps().stream()
-            .map(id -> base.setUps().get(id))
-            .filter(Objects::nonNull)
-            .map(s -> s.name().toLowerCase(Locale.ROOT))
-            .collect(Collectors.joining("; "));
-    return Block.signal(
-        SignalWord.WARNING,
-        "%s %s at this gate is not finished: %s, %s.%s To go on with it: save, then resume %s."
-            .formatted(
-                state.isInspection() ? "Inspection" : "Case",
-                last.id(),
-                state.closed().map(Ending::words).orElse("left open"),
-                CallWords.when(last.lastEvent()),
-                inForce.isEmpty() ? "" : " In force there: " + inForce + ".",
-                last.id()));
+    Block told() {
+      List<String> known =
+          state.work().setUps().stream().filter(base.setUps()::containsKey).toList();
+      String inForce = StillInForce.names(base, known);
+      return Block.signal(
+          SignalWord.WARNING,
+          "%s %s at this gate is not finished: %s, %s.%s To go on with it: save, then resume %s."
+              .formatted(
+                  state.isInspection() ? "Inspection" : "Case",
+                  last.id(),
+                  state.closed().map(Ending::words).orElse("left open"),
+                  CallWords.when(last.lastEvent()),
+                  inForce.isEmpty() ? "" : " In force there: " + inForce + ".",
+                  last.id()));
+    }
   }
 }

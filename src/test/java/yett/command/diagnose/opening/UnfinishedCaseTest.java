@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yett.command.diagnose.TechniciansCase;
-import yett.console.Block;
 import yett.desk.OpenCase;
 import yett.interview.event.Ending;
 import yett.interview.event.Event;
@@ -13,7 +12,7 @@ import yett.testing.Shipped;
 
 /** Whoever begins a case at a gate hears of the one that was left there. */
 class UnfinishedCaseTest extends TechniciansCase {
-  private Optional<Block> at(String gate) {
+  private Optional<UnfinishedCase.Left> at(String gate) {
     return new UnfinishedCase(typed.casebook(), Shipped.BASE).at(gate);
   }
 
@@ -28,7 +27,7 @@ class UnfinishedCaseTest extends TechniciansCase {
     happened(new Event.SetUpEntered("locked-off", ""));
     happened(new Event.Closed(Ending.HANDED_OVER));
     try (OpenCase open = typed.open()) {
-      typed.sitting(open).show(at("Fish dock").orElseThrow());
+      typed.sitting(open).show(at("Fish dock").orElseThrow().told());
     }
     assertThat(typed.screen())
         .contains("Case " + typed.id() + " at this gate is not finished: handed over")
@@ -38,14 +37,13 @@ class UnfinishedCaseTest extends TechniciansCase {
 
   @Test
   void a_gate_that_was_left_locked_off_or_barred_is_out_of_use_until_its_case_is_finished() {
-    var unfinished = new UnfinishedCase(typed.casebook(), Shipped.BASE);
-    assertThat(unfinished.leftOutOfUse("Fish dock")).isFalse();
+    assertThat(at("Fish dock").filter(UnfinishedCase.Left::isOutOfUse)).isEmpty();
     happened(new Event.SetUpEntered("barred", ""));
     happened(new Event.Closed(Ending.HANDED_OVER));
-    assertThat(unfinished.leftOutOfUse("Fish dock")).isTrue();
-    assertThat(unfinished.leftOutOfUse("Ferry gate")).isFalse();
+    assertThat(at("Fish dock").filter(UnfinishedCase.Left::isOutOfUse)).isPresent();
+    assertThat(at("Ferry gate").filter(UnfinishedCase.Left::isOutOfUse)).isEmpty();
     happened(new Event.Closed(Ending.REPAIRED));
-    assertThat(unfinished.leftOutOfUse("Fish dock")).isFalse();
+    assertThat(at("Fish dock").filter(UnfinishedCase.Left::isOutOfUse)).isEmpty();
   }
 
   @Test
