@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import yett.knowledge.Role;
 import yett.saying.Heard.Found;
@@ -36,6 +37,14 @@ final class Listening {
 
   /** Two outcomes of one check that fit alike: only the check is clear. */
   private static final double ALIKE = 0.02;
+
+  /** Without one of these, nobody says that it works again: "it opened, then stopped". */
+  private static final Pattern WELL_NOW =
+      Pattern.compile(
+          "(?i)\\b(?:again|now|fine|ok(?:ay)?|normal(?:ly)?|usual(?:ly)?|well|good|better"
+              + "|perfect(?:ly)?|all ?right|alright|works?|working|fixed|solved|sorted|repaired"
+              + "|trick|after all|is back|back (?:on|up|to|in)|gone|over|healed|cured|should|before"
+              + "|always|ever|came (?:on|back|up|alive)|no (?:more|longer)|any ?more)\\b");
 
   private final Hearing hearing;
   private final Calibration calibration;
@@ -99,12 +108,13 @@ final class Listening {
     double enoughForDanger =
         max(calibration.danger(), other - calibration.behind(), NEARLY_DANGER * danger);
     double enough = max(calibration.finding(), nothing, NEARLY * finding);
+    boolean well = WELL_NOW.matcher(words).find();
     List<Found> found = new ArrayList<>();
     fits.forEach(
         (thing, fit) -> {
           if (isAsked(thing) && fit >= enoughForDanger) {
             dangers.merge(thing, fit, Math::max);
-          } else if (isFinding(thing) && fit >= enough) {
+          } else if (isFinding(thing) && fit >= enough && (!isAsUsual(thing) || well)) {
             best.merge(thing, fit, Math::max);
             found.add(new Found(thing, fit));
           }
@@ -142,6 +152,10 @@ final class Listening {
 
   private static double rank(Found found) {
     return found.weight() + (found.thing().kind() == Thing.Kind.COMPLAINT ? ALIKE : 0);
+  }
+
+  private static boolean isAsUsual(Thing thing) {
+    return thing.equals(DangerSayings.AS_USUAL);
   }
 
   private static boolean isFinding(Thing thing) {
