@@ -2,8 +2,9 @@ package yett.dispatch;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import yett.dispatch.Urgencies.Danger;
 import yett.interview.danger.NotExcluded;
 import yett.interview.danger.SaidOver;
 import yett.interview.event.Entry;
@@ -33,24 +34,26 @@ public final class CallUrgency {
   public static DispatchSheet.Urgency of(
       RuleBase base, CaseState state, List<Entry> entries, ZoneId zone) {
     Instant at = Urgencies.lastWord(entries);
-    List<String> dangers =
+    List<Danger> dangers =
         state.answers().stream()
             .filter(a -> base.checks().containsKey(a.check()))
-            .flatMap(a -> told(base.checks().get(a.check()), a).stream())
+            .flatMap(a -> told(base, base.checks().get(a.check()), a).stream())
             .toList();
-    List<String> all =
-        Stream.concat(dangers.stream(), Urgencies.complaints(base, state).stream()).toList();
+    List<Danger> all = new ArrayList<>(dangers);
+    all.addAll(Urgencies.complaints(base, state));
+    NotExcluded.of(base, state).words().forEach(w -> all.add(Danger.atOnce(w)));
     List<Pressing> pressing =
         state.told().pressing().orElse(List.of()).stream()
             .map(base.telephone().pressing()::get)
             .filter(p -> p != null)
             .toList();
-    return Urgencies.of(
-        NotExcluded.of(base, state).after(all), pressing, Urgencies.Quiet.of(state), at, zone);
+    return Urgencies.of(all, pressing, Urgencies.Quiet.of(state), at, zone);
   }
 
-  private static List<String> told(Check check, CaseState.Answered answered) {
+  private static List<Danger> told(RuleBase base, Check check, CaseState.Answered answered) {
     int at = check.danger() ? answered.answer().choice().map(check::indexOf).orElse(0) : 0;
-    return at > 0 ? List.of(check.outcomes().get(at).text()) : List.of();
+    return at > 0
+        ? List.of(new Danger(check.outcomes().get(at).text(), base.telephone().urgency(check.id())))
+        : List.of();
   }
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,6 +20,7 @@ import yett.dispatch.DispatchSheet.Asked;
 import yett.dispatch.DispatchSheet.Believed;
 import yett.dispatch.DispatchSheet.Cover;
 import yett.dispatch.DispatchSheet.Item;
+import yett.dispatch.Urgencies.Danger;
 import yett.interview.course.Diagnosed;
 import yett.interview.course.Expertise;
 import yett.interview.course.Interview;
@@ -198,17 +200,39 @@ public final class Dispatcher {
   public DispatchSheet.Urgency urgency(Moment moment) {
     CaseState state = moment.state();
     Set<String> over = SaidOver.stops(moment, base);
-    List<String> dangers = new ArrayList<>();
+    List<Danger> all = new ArrayList<>();
     stops(moment)
-        .forEach(s -> dangers.add(base.stops().get(s).name() + (over.contains(s) ? OVER : "")));
-    dangers.addAll(Urgencies.complaints(base, state));
-    List<String> all = NotExcluded.of(base, state).after(dangers);
+        .forEach(
+            s ->
+                all.add(
+                    new Danger(
+                        base.stops().get(s).name() + (over.contains(s) ? OVER : ""),
+                        urgency(s, moment))));
+    all.addAll(Urgencies.complaints(base, state));
+    NotExcluded.of(base, state).words().forEach(w -> all.add(Danger.atOnce(w)));
     Instant at = Urgencies.lastWord(moment.entries());
     return state
         .closed()
         .filter(NOBODY_GOES::contains)
         .map(e -> new DispatchSheet.Urgency(DispatchSheet.NOBODY, ended(e, moment)))
         .orElseGet(() -> Urgencies.of(all, pressing(state), Urgencies.Quiet.of(state), at, zone));
+  }
+
+  /** How soon somebody has to be there because of this stop, by the danger that raised it. */
+  private Pressing.Urgency urgency(String stop, Moment moment) {
+    CaseState state = moment.state();
+    return moment.judgement().stops().stream()
+        .filter(s -> s.stop().equals(stop))
+        .map(
+            s ->
+                Stream.of(state.answers(), state.before())
+                    .flatMap(List::stream)
+                    .filter(a -> a.event() == s.event())
+                    .findFirst()
+                    .map(a -> base.telephone().urgency(a.check()))
+                    .orElse(Pressing.Urgency.AT_ONCE))
+        .max(Comparator.naturalOrder())
+        .orElse(Pressing.Urgency.AT_ONCE);
   }
 
   /** How the call ended, and what the caller said of it. */

@@ -52,21 +52,32 @@ final class Urgencies {
     }
   }
 
+  /** A danger as a reason to go, and how soon somebody has to be there because of it. */
+  record Danger(String words, Urgency level) {
+    static Danger atOnce(String words) {
+      return new Danger(words, Urgency.AT_ONCE);
+    }
+  }
+
   /**
-   * @param dangers names of the stops that were raised, and whatever else tells of a danger
+   * @param dangers the stops that were raised, and whatever else tells of a danger
    * @param pressing what makes the call urgent
    * @param quiet what counts if there is neither
    * @param zone time zone of the site
    */
   static DispatchSheet.Urgency of(
-      List<String> dangers, List<Pressing> pressing, Quiet quiet, Instant at, ZoneId zone) {
+      List<Danger> dangers, List<Pressing> pressing, Quiet quiet, Instant at, ZoneId zone) {
     ZonedDateTime when = at.atZone(zone);
     boolean weekend = isWeekend(when);
-    Urgency level = dangers.isEmpty() ? quiet.level : Urgency.AT_ONCE;
-    List<String> reasons = new ArrayList<>(dangers);
+    Urgency level = dangers.isEmpty() ? quiet.level : Urgency.NEXT_WORKING_DAY;
+    List<String> reasons = new ArrayList<>();
+    for (Danger d : dangers) {
+      level = sooner(level, d.level());
+      reasons.add(d.words());
+    }
     for (Pressing p : pressing) {
       Urgency own = weekend ? p.weekend() : p.urgency();
-      level = own.compareTo(level) > 0 ? own : level;
+      level = sooner(level, own);
       boolean raised = weekend && p.weekend() != p.urgency();
       reasons.add(p.said() + (raised ? ", and it is the weekend" : ""));
     }
@@ -84,11 +95,11 @@ final class Urgencies {
    * Complaints that tell of a danger, as reasons to go at once: "it closes on cars" stays dangerous
    * even if it does not happen at the moment.
    */
-  static List<String> complaints(RuleBase base, CaseState state) {
+  static List<Danger> complaints(RuleBase base, CaseState state) {
     Spoken spoken = base.telephone().spoken();
     return state.told().complaints().orElse(List.of()).stream()
         .filter(c -> !spoken.dangers("complaint", c).isEmpty())
-        .map(c -> "\"" + base.checks().get(c).spoken() + "\" was reported")
+        .map(c -> Danger.atOnce("\"" + base.checks().get(c).spoken() + "\" was reported"))
         .toList();
   }
 
@@ -100,6 +111,10 @@ final class Urgencies {
         .reduce((a, b) -> b)
         .orElse(entries.get(entries.size() - 1))
         .at();
+  }
+
+  private static Urgency sooner(Urgency one, Urgency other) {
+    return one.compareTo(other) > 0 ? one : other; // the least urgent comes first
   }
 
   private static boolean isWeekend(ZonedDateTime when) {

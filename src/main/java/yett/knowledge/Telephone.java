@@ -17,6 +17,7 @@ import java.util.Map;
  * @param desk stop to what the desk does while the caller makes the gate safe
  * @param cautions caution to its text in everyday words; missing if it has none
  * @param child danger to the question about it that a child is asked; missing if a child is not
+ * @param dangers danger to how soon somebody has to be at the gate because of it
  */
 public record Telephone(
     Spoken spoken,
@@ -27,12 +28,14 @@ public record Telephone(
     Map<String, String> lookNext,
     Map<String, List<String>> desk,
     Map<String, String> cautions,
-    Map<String, String> child) {
+    Map<String, String> child,
+    Map<String, Pressing.Urgency> dangers) {
 
   /** No contents. */
   public static final Telephone NONE =
       new Telephone(
           Spoken.NONE,
+          Map.of(),
           Map.of(),
           Map.of(),
           Map.of(),
@@ -52,6 +55,11 @@ public record Telephone(
 
   public static boolean tellsItWorksAgain(Check check, String outcome) {
     return check.id().equals(WORKS_AGAIN) && outcome.equals(check.outcomes().get(0).id());
+  }
+
+  /** How soon somebody has to be at the gate because of this danger. */
+  public Pressing.Urgency urgency(String danger) {
+    return dangers.getOrDefault(danger, Pressing.Urgency.AT_ONCE);
   }
 
   /**

@@ -21,6 +21,7 @@ final class TelephoneReader {
   private final Map<String, List<String>> desk = new LinkedHashMap<>();
   private final Map<String, String> cautions = new LinkedHashMap<>();
   private final Map<String, String> child = new LinkedHashMap<>();
+  private final Map<String, Urgency> dangers = new LinkedHashMap<>();
 
   /** Reads the fields of a card that belong here and leaves the others. */
   void card(String kind, String id, Fields fields) {
@@ -35,6 +36,7 @@ final class TelephoneReader {
       case "check" -> {
         keep(child, id, fields, "child");
         keep(lookNext, id, fields, "look-next");
+        dangers.putIfAbsent(id, urgency(fields, "urgency", Urgency.AT_ONCE));
       }
       case "caution" -> cautions.putIfAbsent(id, fields.text("lay", ""));
       case "pressing" -> pressing.putIfAbsent(id, pressing(id, fields));
@@ -59,7 +61,8 @@ final class TelephoneReader {
         Collections.unmodifiableMap(lookNext),
         Collections.unmodifiableMap(desk),
         Collections.unmodifiableMap(cautions),
-        Collections.unmodifiableMap(child));
+        Collections.unmodifiableMap(child),
+        Collections.unmodifiableMap(dangers));
   }
 
   private static Pressing pressing(String id, Fields fields) {

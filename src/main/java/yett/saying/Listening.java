@@ -42,9 +42,10 @@ final class Listening {
   private static final Pattern WELL_NOW =
       Pattern.compile(
           "(?i)\\b(?:again|now|fine|ok(?:ay)?|normal(?:ly)?|usual(?:ly)?|well|good|better"
-              + "|perfect(?:ly)?|all ?right|alright|works?|working|fixed|solved|sorted|repaired"
-              + "|trick|after all|is back|back (?:on|up|to|in)|gone|over|healed|cured|should|before"
-              + "|always|ever|came (?:on|back|up|alive)|no (?:more|longer)|any ?more)\\b");
+              + "|never mind|perfect(?:ly)?|all ?right|alright|works?|working|runs?(?! back)|fixed"
+              + "|solved|sorted|repaired|trick|after all|is back|back (?:on|up|to|in)|gone|over"
+              + "|healed|cured|should|before|always|ever|came (?:on|back|up|alive)"
+              + "|no (?:more|longer)|any ?more)\\b");
 
   private final Hearing hearing;
   private final Calibration calibration;

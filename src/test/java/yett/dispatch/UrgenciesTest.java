@@ -67,12 +67,27 @@ class UrgenciesTest {
   void a_danger_is_always_at_once() {
     assertThat(
             Urgencies.of(
-                List.of("Somebody is trapped"),
+                List.of(Urgencies.Danger.atOnce("Somebody is trapped")),
                 List.of(),
                 Urgencies.Quiet.NOTHING_URGENT,
                 TUESDAY,
                 ZoneOffset.UTC))
         .isEqualTo(new DispatchSheet.Urgency("at once", List.of("Somebody is trapped")));
+  }
+
+  /** A gate that was locked off and tagged hurts nobody as it stands. */
+  @Test
+  void a_danger_whose_card_says_so_waits_longer() {
+    assertThat(
+            Urgencies.of(
+                List.of(new Urgencies.Danger("It was taken out of use", Urgency.TODAY)),
+                List.of(pressing("somebody waits", Urgency.NEXT_WORKING_DAY, Urgency.TODAY)),
+                Urgencies.Quiet.NOTHING_URGENT,
+                TUESDAY,
+                ZoneOffset.UTC))
+        .isEqualTo(
+            new DispatchSheet.Urgency(
+                "today", List.of("It was taken out of use", "somebody waits")));
   }
 
   /**

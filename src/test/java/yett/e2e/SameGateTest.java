@@ -38,14 +38,17 @@ class SameGateTest {
     assertThat(barred).contains("opening barred, users kept away");
 
     String call =
-        run("the gate is dead\n0\ndone\nSam, Tide dock, 555 0111\nx\n", "call", "Tide dock")
+        run("the gate is dead\n0\ndone\n4\nSam, Tide dock, 555 0111\nx\n", "call", "Tide dock")
             .stdout();
 
     assertThat(call)
         .contains("The gate has been taken out of use", "Nobody takes one off")
         .doesNotContain("press once to open", "Switch the gate on");
     assertThat(call.indexOf("Somebody is hurt")).isLessThan(call.indexOf("Leave every lock"));
-    assertThat(run("", "dispatch", "3").stdout()).contains("The gate has been taken out of use");
+    assertThat(call).contains("How urgent is it?", "Send somebody").doesNotContain("Emergency");
+    assertThat(run("", "dispatch", "3").stdout())
+        .contains("The gate has been taken out of use")
+        .doesNotContainIgnoringCase("at once");
   }
 
   /** A gate of which only an open case is known is a gate as any other. */

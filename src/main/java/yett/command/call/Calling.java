@@ -145,8 +145,8 @@ public final class Calling implements CallLead {
     @Override
     public Runnable handOver(Step.HandOver step) {
       return () -> {
-        boolean urgent = step.ending() == Ending.MADE_SAFE; // with a danger it is urgent anyway
-        if (urgent ? !since.endsItAnew() : goesOnToWork()) {
+        boolean danger = step.ending() == Ending.MADE_SAFE; // with most it is urgent anyway
+        if (danger ? !since.endsItAnew() && !circumstances.askOfDanger() : goesOnToWork()) {
           send.show(step, moment);
         }
       };

@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import yett.command.diagnose.question.Questions;
+import yett.command.diagnose.question.UnsettledDangers;
 import yett.command.diagnose.sitting.LongList;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
@@ -49,6 +50,21 @@ final class Circumstances {
         "Read out; 0 if none applies.",
         List.of(),
         (ids, texts) -> questions.several(PICK, ids, texts, numbers(list), words(list)));
+  }
+
+  /**
+   * Asks how urgent it is where a danger alone does not make somebody come at once.
+   *
+   * @return whether it was asked now
+   */
+  boolean askOfDanger() {
+    CaseState.Told told = sitting.moment().state().told();
+    boolean waits = !new UnsettledDangers(sitting).isAtOnce();
+    if (waits && told.pressing().isEmpty()) {
+      askPressing(new Step.AskPressing(worthAsking(told)));
+      return true;
+    }
+    return false;
   }
 
   /**

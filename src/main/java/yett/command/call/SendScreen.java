@@ -17,6 +17,7 @@ import yett.interview.event.Ending;
 import yett.interview.evidence.Chance;
 import yett.interview.moment.Moment;
 import yett.interview.step.Step;
+import yett.knowledge.Pressing.Urgency;
 import yett.wording.StepWords;
 import yett.wording.Wording;
 
@@ -53,7 +54,8 @@ final class SendScreen {
             sitting.open(),
             moment,
             sitting.open().id().toString());
-    sitting.screen(blocks(step, moment, sheet, emergency));
+    boolean atOnce = emergency && sheet.urgency().level().equals(Urgency.AT_ONCE.words());
+    sitting.screen(blocks(step, moment, sheet, emergency, atOnce));
     whoCalls.ask();
     if (whoCalls.isLeft() || whoCalls.goesOnIn().isPresent()) {
       return;
@@ -71,7 +73,7 @@ final class SendScreen {
                 : "Type send, or back to take the last answer back.");
     if (sent.isPresent()) {
       if (sent.getAsInt() == 0) {
-        sending.ask(emergency, sheet.urgency().level());
+        sending.ask(atOnce, sheet.urgency().level());
         whoCalls.askNumber();
       }
       sending.leave();
@@ -87,18 +89,16 @@ final class SendScreen {
   }
 
   private List<Block> blocks(
-      Step.HandOver step, Moment moment, DispatchSheet sheet, boolean emergency) {
+      Step.HandOver step, Moment moment, DispatchSheet sheet, boolean emergency, boolean atOnce) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading(emergency ? "Emergency" : "Send somebody"));
+    blocks.add(Block.heading(atOnce ? "Emergency" : "Send somebody"));
     String urgency =
         Wording.capital(sheet.urgency().level())
             + ": "
             + String.join("; ", sheet.urgency().reasons())
             + ".";
     blocks.add(
-        emergency
-            ? Block.signal(SignalWord.DANGER, urgency)
-            : Block.paragraph(Text.strong(urgency)));
+        atOnce ? Block.signal(SignalWord.DANGER, urgency) : Block.paragraph(Text.strong(urgency)));
     if (!emergency) {
       blocks.add(Block.paragraph(Wording.capital(StepWords.because(step.because())) + "."));
       if (sheet.diagnosed()) {

@@ -17,6 +17,7 @@ import yett.interview.state.CaseState;
 import yett.interview.step.HandOverReason;
 import yett.interview.step.Step;
 import yett.knowledge.Check;
+import yett.knowledge.Pressing.Urgency;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
@@ -63,19 +64,19 @@ public final class Dangers {
   }
 
   /**
-   * A gate that is locked or tagged off hurts nobody as it stands: the list comes first, unless
-   * something graver was reported.
+   * A gate to which nobody has to come at once, because it was locked off, hurts nobody as it
+   * stands: the list comes first, unless something graver was reported.
    */
   private Optional<Step> askFirst() {
-    boolean off = !stops.isEmpty() && stops.stream().allMatch(this::isTaggedOff);
-    return off ? ask(callers().filter(this::isUnsaid)) : Optional.empty();
+    boolean waits = !stops.isEmpty() && stops.stream().allMatch(this::waits);
+    return waits ? ask(callers().filter(this::isUnsaid)) : Optional.empty();
   }
 
-  private boolean isTaggedOff(StopNow stop) {
+  private boolean waits(StopNow stop) {
     return present
         .state()
         .given(stop.event())
-        .filter(a -> a.check().equals(TAGGED_OFF))
+        .filter(a -> base.telephone().urgency(a.check()) != Urgency.AT_ONCE)
         .isPresent();
   }
 

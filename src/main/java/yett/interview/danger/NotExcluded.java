@@ -3,7 +3,6 @@ package yett.interview.danger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import yett.interview.site.Site;
 import yett.interview.site.SiteFacts;
 import yett.interview.state.CaseState;
@@ -67,10 +66,5 @@ public record NotExcluded(List<Check> untold, boolean unasked) {
         .skip(1)
         .map(Check.Outcome::text)
         .collect(Collectors.joining(" or "));
-  }
-
-  /** The same phrases, worded to follow dangers that were reported. */
-  public List<String> after(List<String> dangers) {
-    return Stream.concat(dangers.stream(), words().stream()).toList();
   }
 }

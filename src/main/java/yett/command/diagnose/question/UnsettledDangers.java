@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
-import yett.dispatch.CallUrgency;
+import yett.dispatch.Dispatcher;
+import yett.interview.course.Expertise;
 import yett.interview.danger.NotExcluded;
 import yett.interview.event.Event;
 import yett.knowledge.Pressing;
@@ -53,23 +54,21 @@ public record UnsettledDangers(Sitting sitting) {
             sitting.say(
                 w
                     + ", so this call cannot be closed that way. The case stays open, "
-                    + (level().equals(AT_ONCE) ? "with the urgency \"at once\": " : "and ")
+                    + (isAtOnce() ? "with the urgency \"at once\": " : "and ")
                     + "whether or not the gate runs or they ring again, somebody has to look at it"
                     + " before anybody uses it."));
     return why.isPresent();
   }
 
+  /** Whether somebody has to be there at once. */
+  public boolean isAtOnce() {
+    return level().equals(AT_ONCE);
+  }
+
   /** How soon somebody has to be there. */
   String level() {
-    if (isDanger()) {
-      return AT_ONCE;
-    }
-    return CallUrgency.of(
-            sitting.base(),
-            sitting.moment().state(),
-            sitting.moment().entries(),
-            ZoneId.systemDefault())
-        .level();
+    Expertise expertise = sitting.open().interview().expertise();
+    return new Dispatcher(expertise, ZoneId.systemDefault()).urgency(sitting.moment()).level();
   }
 
   /** Whether a danger is the reason, so that help may have been called. */
