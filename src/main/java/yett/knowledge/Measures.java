@@ -84,7 +84,8 @@ public record Measures(
     if (isOpen(stored)) {
       return most;
     }
-    return Reading.parse(uncounted(stored), quantity, unit, example).value();
+    boolean number = stored.chars().anyMatch(Character::isDigit); // else the message names a unit
+    return Reading.parse(uncounted(stored), quantity, number ? unit : shown(), example).value();
   }
 
   /** An example of a reading. */
@@ -116,6 +117,11 @@ public record Measures(
     return quantity == Quantity.RESISTANCE
         && Double.isFinite(most)
         && Reading.isOverRange(stored, quantity);
+  }
+
+  /** A value for the screen; a reading above the range of the meter as it was typed. */
+  public String shown(String stored, double value) {
+    return isOpen(stored) ? stored.strip() : show(value);
   }
 
   /**

@@ -176,8 +176,10 @@ public final class DispatchPage {
   private String onSite(DispatchSheet.Minutes minutes) {
     return "On site: about "
         + minutes.likely()
-        + " minutes, in nine of ten cases up to "
-        + minutes.nineInTen()
+        + " minutes"
+        + (minutes.nineInTen() > minutes.likely()
+            ? ", in nine of ten cases up to " + minutes.nineInTen()
+            : "")
         + sheet.electrician().map(e -> "; an electrician is needed: " + Chance.of(e)).orElse("");
   }
 

@@ -50,7 +50,7 @@ final class ToldLines {
         .forEach(h -> lines.add("Lately: " + words.history(h)));
     List<String> site = site(briefly);
     if (briefly && !site.isEmpty()) {
-      lines.add(String.join("; ", site) + ". All else is assumed as usual.");
+      lines.add(String.join("; ", site) + ". All else is as usual, told or assumed.");
     } else {
       lines.addAll(site);
     }

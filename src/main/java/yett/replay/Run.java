@@ -212,7 +212,7 @@ final class Run {
     @Override
     public Runnable takeStock(Step.TakeStock step) {
       return () -> {
-        String why = "further questions no longer help: the last checks changed no suspicion";
+        String why = "the last checks changed no suspicion";
         String asked = "Go on asking, repair on suspicion, or hand over?";
         boolean first = moment.state().work().wentOn() == 0;
         Event event = first ? new Event.WentOn() : new Event.GaveUp(why);

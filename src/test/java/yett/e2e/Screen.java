@@ -42,7 +42,7 @@ record Screen(String text) {
     GONE("0 if (it has|all have) gone"),
     SETTLE("Answer> ", "Two answers contradict each other"),
     FAILED_PROOF("Answer> ", "A proof failed"),
-    STOCK("Answer> ", "Further questions no longer help"),
+    STOCK("Answer> ", "The last checks told little"),
     PROOF("(Answer|Reading.*)> ", "Proof"),
     CHECK("(Answer|Reading.*)> ", "Check \\d+"),
     COMMANDS("yett> ");

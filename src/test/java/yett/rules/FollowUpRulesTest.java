@@ -34,6 +34,12 @@ class FollowUpRulesTest extends ShownByExamples {
     return Stream.of(
         example("what a vehicle struck is looked at first", TECHNICIAN, happened("vehicle-struck")),
         example(
+            "a stop that a vehicle has shifted is set before the catch",
+            TECHNICIAN,
+            happened("vehicle-struck"),
+            said(7, "end-stop-look", "shifted"),
+            read(8, "post-plumb", "25 mm")),
+        example(
             "what cannot be told after a blow is found by looking over the whole gate",
             TECHNICIAN,
             happened("vehicle-struck"),

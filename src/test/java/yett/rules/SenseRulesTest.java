@@ -134,6 +134,9 @@ class SenseRulesTest extends ShownByExamples {
             said(1, "display-lit", "dark")),
         example("a chain that is off does not hang", said(1, "chain-looks", "parted")),
         example(
+            "a detector that was reset is not reset once more to see what it does",
+            done("reset-detector", 1)),
+        example(
             "batteries that do not run the gate cannot sag under it",
             said(1, "runs-on-batteries", "not-at-all")),
         example(

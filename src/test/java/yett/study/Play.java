@@ -222,7 +222,7 @@ final class Play {
       happen(new Event.Kept(s.contradiction().first(), s.contradiction().second()));
     } else if (step instanceof Step.TakeStock) {
       boolean first = before.state().work().wentOn() == 0;
-      happen(first ? new Event.WentOn() : new Event.GaveUp("further questions no longer help"));
+      happen(first ? new Event.WentOn() : new Event.GaveUp("the last checks changed no suspicion"));
     } else if (step instanceof Step.DecideFailedProof s) {
       boolean goOn = ++failedProofs <= MOST_FAILED_PROOFS;
       happen(goOn ? new Event.Reopened(s.proof().id()) : new Event.Closed(Ending.OUT_OF_SERVICE));

@@ -7,11 +7,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yett.command.common.ComplaintNames;
+import yett.command.common.Words;
 import yett.command.diagnose.question.PromptRequests;
 import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.LongList;
 import yett.command.diagnose.sitting.Sitting;
-import yett.command.diagnose.told.Volunteered;
 import yett.console.Block;
 import yett.console.Text;
 import yett.interview.event.Event;
@@ -71,7 +71,7 @@ record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questio
           return;
         }
         sitting.say("Type numbers from 1 to " + offered.size() + ", or list.");
-      } else if (Volunteered.isPrompted(line)) {
+      } else if (Words.isPrompted(line)) {
         sitting.say(NONE_FITS);
       } else if (!line.isEmpty()) {
         sitting.record(new Event.Said(line));

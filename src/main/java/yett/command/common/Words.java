@@ -2,11 +2,16 @@ package yett.command.common;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import yett.knowledge.Check;
 
 /** Tells whether a typed line is a request to the program or an answer. */
 public final class Words {
   private Words() {}
+
+  /** What other prompts ask for. Where it was not asked for, it was typed too late or too early. */
+  private static final Set<String> PROMPTED =
+      Set.of("close", "done", "cannot", "send", "leave", "list", "both", "first", "second");
 
   /** A request that a person can make at every prompt instead of answering. */
   public enum Wish {
@@ -114,6 +119,11 @@ public final class Words {
   /** Whether the line goes back; at a question within another one, that leads to the other one. */
   public static boolean isBack(String line) {
     return wish(line).filter(w -> w == Wish.BACK).isPresent();
+  }
+
+  /** Whether some other prompt asks for this word. */
+  public static boolean isPrompted(String line) {
+    return PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
   }
 
   /** The letter of the answer at this position. */

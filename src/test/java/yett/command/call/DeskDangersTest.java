@@ -242,7 +242,9 @@ class DeskDangersTest extends CallersCase {
         "1 2",
         "0",
         "0",
-        "shall I try the button");
+        "shall I try the button",
+        "so the green button i push it please?",
+        "I push or no push");
     String screen = typed.screen();
     assertThat(screen)
         .contains("Do not open or close it, and switch it off", "Read out: No. Nobody opens")

@@ -236,7 +236,7 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
   public List<List<Event>> takeStock(Step.TakeStock step) {
     List<List<Event>> all = new ArrayList<>();
     all.add(one(new Event.WentOn()));
-    all.add(one(new Event.GaveUp("further questions no longer help")));
+    all.add(one(new Event.GaveUp("the last checks changed no suspicion")));
     step.suspects().stream()
         .flatMap(s -> s.repair().stream())
         .map(r -> one(new Event.AskedFor(r.id())))

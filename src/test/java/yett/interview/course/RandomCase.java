@@ -214,7 +214,9 @@ public final class RandomCase {
     if (!repairs.isEmpty() && chance(0.2)) {
       return new Event.AskedFor(oneOf(repairs).id());
     }
-    return chance(0.9) ? new Event.WentOn() : new Event.GaveUp("further questions no longer help");
+    return chance(0.9)
+        ? new Event.WentOn()
+        : new Event.GaveUp("the last checks changed no suspicion");
   }
 
   /** Now and then a person does something else than what is asked. */

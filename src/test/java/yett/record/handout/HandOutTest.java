@@ -165,7 +165,8 @@ class HandOutTest {
         words(Pages.parsed(html(FIRM, repaired, "Net loft", EnumSet.of(Part.TECHNICIAN))));
     assertThat(next)
         .contains(
-            "For the next technician", "Opening, post to post: 6 m. All else is assumed as usual.")
+            "For the next technician",
+            "Opening, post to post: 6 m. All else is as usual, told or assumed.")
         .doesNotContain("What comes next", "Roller chain");
   }
 

@@ -70,6 +70,32 @@ public record SpokenReading(String typed, String words, List<Check> checks) {
     return all;
   }
 
+  /**
+   * Where the reading stands in a longer sentence.
+   *
+   * @param named the words about the reading: those beside it, and the clause before
+   * @param rest the other clauses; may be empty
+   */
+  public record Context(String named, String rest) {}
+
+  /** What of a line names this reading, and what tells of something else. */
+  public Context in(String line) {
+    List<String> clauses = Arrays.asList(line.strip().split("[.,;:!?]+\\s+"));
+    int own = 0;
+    while (own < clauses.size() && !clauses.get(own).contains(typed)) {
+      own++;
+    }
+    if (clauses.size() < 3 || own == clauses.size()) {
+      return new Context(words, "");
+    }
+    int before = Math.max(0, own - 1);
+    String beside = clauses.get(own).replace(typed, " ").strip();
+    String named = own == before ? beside : clauses.get(before) + " " + beside;
+    List<String> rest = new ArrayList<>(clauses.subList(0, before));
+    rest.addAll(clauses.subList(own + 1, clauses.size()));
+    return new Context(named.strip(), String.join(", ", rest));
+  }
+
   /** Whether it was typed with its unit. */
   public boolean hasUnit() {
     return typed.matches(".*[^\\d.,+\\-/\\s].*");

@@ -107,12 +107,13 @@ record Decisions(Sitting sitting, Questions questions) {
         new Choice(
             "hand-over",
             "hand over, with everything that was found",
-            new Event.GaveUp("further questions no longer help")));
+            new Event.GaveUp("the last checks changed no suspicion")));
     List<String> texts = choices.stream().map(Choice::text).toList();
     sitting.show(
-        Block.heading("Further questions no longer help"),
+        Block.heading("The last checks told little"),
         Block.paragraph(
-            "The last checks changed no suspicion, and none is strong enough to justify a repair."
+            "They changed no suspicion, and none is strong enough to justify a repair. More may"
+                + " still tell: checks lists them."
                 + (step.suspects().isEmpty() ? "" : " Still possible:")),
         Block.rows(step.suspects().stream().map(Decisions::told).toArray(Block.Row[]::new)),
         Block.numbered(texts));

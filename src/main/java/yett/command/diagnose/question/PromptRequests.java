@@ -209,10 +209,18 @@ public final class PromptRequests {
   }
 
   private void giveUp(String words) {
-    String why =
-        words.isEmpty()
-            ? sitting.line("Why is it handed over? A few words, or Enter").strip()
-            : words;
+    String why = words;
+    if (why.isEmpty()) {
+      why = sitting.line("Why is it handed over? A few words, or Enter").strip();
+      Optional<Words.Wish> wish = Words.wish(why);
+      if (wish.filter(w -> w != Words.Wish.UNKNOWN).isPresent()) { // they think better of it
+        sitting.say("It is not handed over.");
+        if (wish.get() != Words.Wish.BACK) {
+          grant(wish.get(), why);
+        }
+        return;
+      }
+    }
     volunteered.hearDanger(why); // made safe first, then handed over
     sitting.record(
         new Event.GaveUp(why.isEmpty() ? "the person at the gate asked to hand over" : why));

@@ -70,7 +70,7 @@ public final class MovementViews {
         .state()
         .latest(check.id())
         .flatMap(a -> a.answer().reading())
-        .map(r -> check.measures().orElseThrow().show(r.value()) + ", ")
+        .map(r -> check.measures().orElseThrow().shown(r.typed(), r.value()) + ", ")
         .orElse("");
   }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -37,6 +38,15 @@ final class SiteWords {
 
   private static final Pattern MAINS_ONLY = Pattern.compile("(?i)\\b(?:on )?mains[- ]only\\b");
 
+  /** Who names its kind says that it is there. */
+  private static final Pattern LOOPS =
+      Pattern.compile(
+          "(?i)(\\b(?:no|without) )?\\bLOOP(?:(?: (?:and|or|nor)(?: an?)?|,) LOOP)*\\b"
+              .replace("LOOP", "(?:free[- ]?)?(?:exit|safety|shadow|road|vehicle)[- ]loops?"));
+
+  private static final Pattern MARKER =
+      Pattern.compile("(?i)(\\b(?:no|without) )?\\b(?:reference )?markers? (?:on|in) the chain\\b");
+
   /** Numbers from which on "one or more" and "two or more" are meant. */
   private static final Set<String> SEVERAL = Set.of("two", "three", "four", "several", "both");
 
@@ -52,8 +62,14 @@ final class SiteWords {
   static String plain(String line) {
     String plain = BEAMS.matcher(TRACK.matcher(line).replaceAll("track")).replaceAll("beams");
     plain = MAINS_ONLY.matcher(plain).replaceAll("no batteries");
+    plain = LOOPS.matcher(plain).replaceAll(m -> there(m, "loops"));
+    plain = MARKER.matcher(plain).replaceAll(m -> there(m, "marker"));
     String joined = BATTERIES.matcher(plain).replaceAll("batteries");
     return OLD.matcher(joined).replaceAll("$1 years ");
+  }
+
+  private static String there(MatchResult said, String detail) {
+    return (said.group(1) == null ? "with " : said.group(1)) + detail;
   }
 
   /** The same words with numbers as the answers of cards write them. */

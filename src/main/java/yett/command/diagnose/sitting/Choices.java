@@ -87,14 +87,20 @@ public record Choices(Sitting sitting) {
           if (YES.contains(line.toLowerCase(Locale.ROOT))) { // to which of them?
             return Prompt.Reading.again("Type the numbers of those that are right.");
           }
+          if (Words.isPrompted(line)) { // "close" is no word of "starts to close"
+            return Prompt.Reading.again(numbers(things.size()));
+          }
           ListChoice.Several picked = ListChoice.several(isNone(line) ? "" : line, texts, texts);
           if (picked.unclear().isPresent() && otherwise.test(line)) {
             return Prompt.Reading.of(List.of());
           }
           return picked.unclear().isEmpty()
               ? Prompt.Reading.of(picked.positions().stream().map(things::get).toList())
-              : Prompt.Reading.again(
-                  "Type numbers from 1 to " + things.size() + ", or Enter for none.");
+              : Prompt.Reading.again(numbers(things.size()));
         });
+  }
+
+  private static String numbers(int most) {
+    return "Type numbers from 1 to " + most + ", or Enter for none.";
   }
 }

@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
+import yett.command.common.Words;
 import yett.command.diagnose.sitting.Sitting;
 import yett.interview.event.Answer;
 import yett.knowledge.Check;
@@ -24,7 +25,7 @@ public record AboutAsked(Sitting sitting) {
     boolean telling = words.codePoints().filter(Character::isLetter).count() >= 4;
     if (check.measured()
         || !telling
-        || Volunteered.isPrompted(words)
+        || Words.isPrompted(words)
         || !tellings().hear(words).dangers().isEmpty()) {
       return Optional.empty();
     }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import yett.command.common.Prompt;
+import yett.command.common.Words;
 import yett.command.diagnose.sitting.Sitting;
 import yett.console.Block;
 import yett.interview.event.Event;
@@ -124,7 +125,7 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
     if (line.equals("0") || line.equalsIgnoreCase("no")) {
       return Prompt.Reading.of(Optional.of(Set.of()));
     }
-    if (line.isEmpty() || Volunteered.isPrompted(line)) {
+    if (line.isEmpty() || Words.isPrompted(line)) {
       return Prompt.Reading.again("Look first; then say whether it is true.");
     }
     List<Optional<Integer>> numbers =

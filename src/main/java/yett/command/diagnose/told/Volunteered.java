@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
+import yett.command.common.Words;
 import yett.command.diagnose.answer.SpokenReading;
 import yett.command.diagnose.sitting.Choices;
 import yett.command.diagnose.sitting.Sitting;
@@ -32,9 +32,6 @@ public final class Volunteered {
    * Words that some prompt asks for. At any other prompt they are slips, and nothing is understood
    * from them.
    */
-  private static final Set<String> PROMPTED =
-      Set.of("close", "done", "cannot", "send", "leave", "list", "both", "first", "second");
-
   /** What a round of looks or the list of checks takes; elsewhere it is no reading. */
   private static final Pattern OF_A_LIST = Pattern.compile("(?i)(?:how|one|look|step)\\s+\\d+");
 
@@ -77,11 +74,6 @@ public final class Volunteered {
     }
   }
 
-  /** Whether some other prompt asks for this word. */
-  public static boolean isPrompted(String line) {
-    return PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
-  }
-
   /**
    * Takes up what a caller says at the question of a check. They mostly answer it in words of their
    * own, so its outcomes are offered first, whatever else the words may mean.
@@ -108,7 +100,7 @@ public final class Volunteered {
             && !isOfGate(line)
             && line.codePoints().filter(Character::isLetter).count() >= 1
             && line.strip().length() >= 4
-            && !isPrompted(line)
+            && !Words.isPrompted(line)
             && !OF_A_LIST.matcher(line.strip()).matches();
     boolean makesSafe = sitting.moment().step() instanceof Step.MakeSafe;
     boolean taken = telling && take(line.strip());
@@ -199,7 +191,11 @@ public final class Volunteered {
 
   /** Asks what the words mean; returns false if nothing is understood from them. */
   private boolean take(String words) {
-    if (readings.taken(words, this)) {
+    Optional<String> rest = readings.taken(words, this);
+    if (rest.isPresent()) {
+      if (!rest.get().isBlank()) {
+        take(rest.get());
+      }
       return true;
     }
     Heard heard = tellings().hear(words);

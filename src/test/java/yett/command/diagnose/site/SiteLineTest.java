@@ -68,6 +68,12 @@ class SiteLineTest {
           3 loops               | loops              | fitted
           two edges             | edges              | fitted
           with loops            | loops              | fitted
+          exit loop and safety loop | loops          | fitted
+          free exit loop        | loops              | fitted
+          one exit loop         | loops              | fitted
+          no exit loop          | loops              | none
+          marker on the chain   | marker             | fitted
+          no marker on the chain | marker            | none
           has a keypad          | keypad             | fitted
           there is a timer      | timer              | fitted
           loops yes             | loops              | fitted
