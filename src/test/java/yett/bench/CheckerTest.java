@@ -57,7 +57,7 @@ class CheckerTest {
             "battery.yaml:5:16: \"bateries\" in \"consequences\" is not known",
             "battery.yaml:69:1: this is not YAML: while scanning a simple key, no colon follows a"
                 + " name",
-            "people.yaml:75:1: \"tomorrow\" is not known here",
+            "people.yaml:76:1: \"tomorrow\" is not known here",
             "site.yaml:23:1: \"kg\" is a mass; this asks for a length in m, e.g. 190 mm or 7 1/2"
                 + " in.");
   }

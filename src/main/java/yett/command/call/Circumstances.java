@@ -17,6 +17,7 @@ import yett.console.Text;
 import yett.desk.HistoryWorth;
 import yett.interview.event.Event;
 import yett.interview.moment.Moment;
+import yett.interview.search.CallPolicy;
 import yett.interview.state.CaseState;
 import yett.interview.step.Step;
 import yett.knowledge.History;
@@ -61,7 +62,7 @@ final class Circumstances {
     CaseState.Told told = sitting.moment().state().told();
     boolean waits = !new UnsettledDangers(sitting).isAtOnce();
     if (waits && told.pressing().isEmpty()) {
-      askPressing(new Step.AskPressing(worthAsking(told)));
+      askPressing(new Step.AskPressing(worthAsking()));
       return true;
     }
     return false;
@@ -94,7 +95,7 @@ final class Circumstances {
     if (told.pressing().isEmpty()) {
       return false;
     }
-    List<Pressing> list = worthAsking(told);
+    List<Pressing> list = worthAsking();
     if (offered.isEmpty()) { // asked at an earlier sitting, of the complaints that there are
       list.forEach(p -> offered.add(p.id()));
     }
@@ -112,7 +113,7 @@ final class Circumstances {
   }
 
   private void askAnew(CaseState.Told told) {
-    List<Pressing> list = worthAsking(told);
+    List<Pressing> list = worthAsking();
     StillUntold untold = new StillUntold(sitting);
     List<String> numbers =
         list.stream()
@@ -132,8 +133,8 @@ final class Circumstances {
   }
 
   /** What the complaints so far make worth asking. */
-  private List<Pressing> worthAsking(CaseState.Told told) {
-    return sitting.base().telephone().pressing(told.complaints().orElse(List.of()));
+  private List<Pressing> worthAsking() {
+    return CallPolicy.pressing(sitting.base(), sitting.moment().state());
   }
 
   /** Picks from a list beside which what was answered before may stand. */

@@ -22,6 +22,7 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
 import yett.knowledge.Telephone;
 import yett.rules.Conclusion;
 
@@ -186,8 +187,29 @@ public record CallPolicy(Present present, SiteFacts sites) {
    * so it can be asked at once.
    */
   public List<Pressing> pressing() {
-    List<String> said = present.state().told().complaints().orElse(List.of());
-    return present.isCall() ? present.base().telephone().pressing(said) : List.of();
+    return present.isCall() ? pressing(present.base(), present.state()) : List.of();
+  }
+
+  /**
+   * What may make this call urgent and is not told already: who said that somebody is shut in is
+   * not asked whether anybody is.
+   */
+  public static List<Pressing> pressing(RuleBase base, CaseState state) {
+    List<String> said = state.told().complaints().orElse(List.of());
+    return base.telephone().pressing(said).stream()
+        .filter(
+            p ->
+                base.telephone().spoken().dangers("pressing", p.id()).keySet().stream()
+                    .noneMatch(danger -> isTold(base.checks().get(danger), state)))
+        .toList();
+  }
+
+  private static boolean isTold(Check danger, CaseState state) {
+    return state
+        .latest(danger.id())
+        .flatMap(a -> a.answer().choice())
+        .filter(o -> danger.indexOf(o) > 0)
+        .isPresent();
   }
 
   /**

@@ -78,7 +78,7 @@ public final class PromptRequests {
     Optional<Words.Wish> wish =
         isTheyDoNotKnow(line) ? Optional.of(Words.Wish.UNKNOWN) : Words.wish(line);
     if (wish.isEmpty() && isSend(line)) {
-      giveUp("");
+      send();
       return true;
     }
     wish.ifPresent(w -> grant(w, line));
@@ -86,12 +86,24 @@ public final class PromptRequests {
   }
 
   /**
-   * Whether the agent wants to send somebody before Yett proposes it. What for is asked first: at
-   * the list of complaints, who cannot tell says so.
+   * Sends somebody before Yett proposes it. At the list of complaints nobody says what is wrong
+   * then, and how urgent it is comes first.
    */
+  private void send() {
+    if (sitting.moment().state().told().complaints().isPresent()) {
+      giveUp("");
+    } else {
+      sitting.say("Then somebody goes. First how urgent it is; type send once that is told.");
+      grant(Words.Wish.UNKNOWN, Words.Wish.UNKNOWN.word());
+    }
+  }
+
+  /** Whether the agent wants to send somebody; the dangers are asked about all the same. */
   private boolean isSend(String line) {
-    return sitting.moment().state().role() == Role.CALLER
-        && sitting.moment().state().told().complaints().isPresent()
+    CaseState state = sitting.moment().state();
+    return state.role() == Role.CALLER
+        && (state.told().complaints().isPresent()
+            || sitting.moment().step() instanceof Step.AskComplaints)
         && line.strip().matches("(?i)send(?:\\s+(?:somebody|someone))?[.!]*");
   }
 
