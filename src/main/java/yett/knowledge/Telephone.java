@@ -17,7 +17,8 @@ import java.util.Map;
  * @param desk stop to what the desk does while the caller makes the gate safe
  * @param cautions caution to its text in everyday words; missing if it has none
  * @param child danger to the question about it that a child is asked; missing if a child is not
- * @param dangers danger to how soon somebody has to be at the gate because of it
+ * @param dangers danger to how soon somebody has to be at the gate because of it; missing if that
+ *     is at once
  */
 public record Telephone(
     Spoken spoken,

@@ -36,7 +36,10 @@ final class TelephoneReader {
       case "check" -> {
         keep(child, id, fields, "child");
         keep(lookNext, id, fields, "look-next");
-        dangers.putIfAbsent(id, urgency(fields, "urgency", Urgency.AT_ONCE));
+        Urgency urgency = urgency(fields, "urgency", Urgency.AT_ONCE);
+        if (urgency != Urgency.AT_ONCE) {
+          dangers.putIfAbsent(id, urgency);
+        }
       }
       case "caution" -> cautions.putIfAbsent(id, fields.text("lay", ""));
       case "pressing" -> pressing.putIfAbsent(id, pressing(id, fields));

@@ -55,15 +55,16 @@ class UrgencyNumbersTest extends CallersCase {
     assertThat(typed.stored()).contains(new Event.Pressed(List.of("goods-held-up")));
   }
 
-  /** Whoever is shut in is asked about first; said again, it is what is pressing. */
+  /** Whoever is shut in is asked about first, and not again: it is urgent by that alone. */
   @Test
-  void nobody_can_get_out_is_a_danger_and_then_the_reason() {
-    String words = "nobody can get out";
+  void nobody_can_get_out_is_a_danger_and_is_not_asked_again() {
     typed.type(
-        "Stays closed and does not open", "0", "", words, "yes", "done", "", words, "yes", "0");
+        "Stays closed and does not open", "0", "", "nobody can get out", "yes", "done", "", "5");
     assertThat(typed.stored())
         .contains(
             new Event.Answered("danger-shut-in", new Answer.Chosen("no-help")),
-            new Event.Pressed(List.of("shut-in")));
+            new Event.Pressed(List.of("goods-held-up")));
+    assertThat(typed.screen()).containsOnlyOnce("Is anybody shut in");
+    assertThat(sheet().urgency().level()).isEqualTo("at once");
   }
 }
