@@ -84,7 +84,7 @@ final class NewCaseForm implements NewCard {
    */
   private static Optional<String> badShown(Check check, String shown) {
     List<String> known = new ArrayList<>(Lists.ids(Vocabulary.outcomes(check)));
-    known.addAll(List.of("cannot tell", "not now"));
+    known.addAll(List.of("cannot tell", "does not apply", "not now"));
     if (shown.startsWith("[") || known.contains(shown)) {
       return Optional.empty();
     }

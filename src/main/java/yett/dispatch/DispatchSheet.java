@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param said in the caller's own words
  * @param asked what was asked and answered, in order
  * @param cautions for the probable work
+ * @param stands how the gate stands, as far as it was told
  * @param untilThen how the gate is left until somebody comes
  */
 public record DispatchSheet(
@@ -51,6 +52,7 @@ public record DispatchSheet(
     List<Asked> asked,
     List<String> notes,
     List<String> cautions,
+    List<String> stands,
     List<String> untilThen) {
 
   /** The level of a call for which nobody goes to the gate. */

@@ -29,6 +29,7 @@ import yett.interview.danger.NotExcluded;
 import yett.interview.danger.SaidOver;
 import yett.interview.event.Answer;
 import yett.interview.event.Ending;
+import yett.interview.event.Entry;
 import yett.interview.event.Event;
 import yett.interview.event.Tending;
 import yett.interview.evidence.Chance;
@@ -171,6 +172,7 @@ public final class Dispatcher {
                 diagnosed ? cautions(scenarios).stream() : Stream.<String>empty())
             .distinct()
             .toList(),
+        moment.judgement().stands(),
         untilThen(moment, stops, open));
   }
 
@@ -424,7 +426,7 @@ public final class Dispatcher {
                 .map(o -> outcome(check, o))
                 .collect(Collectors.joining(", and also ")),
         Answer.Read::typed,
-        () -> "could not tell",
+        () -> answer.senseless() ? "does not apply" : "could not tell",
         () -> "could not get there");
   }
 
@@ -453,7 +455,8 @@ public final class Dispatcher {
     CaseState state = moment.state();
     Set<String> withheld = moment.judgement().withheld();
     List<String> lines = new ArrayList<>();
-    boolean child = CallLog.of(moment.entries()).isChild();
+    CallLog log = CallLog.of(moment.entries());
+    boolean child = log.isChild();
     if (child) {
       lines.add(CHILD);
     }
@@ -461,7 +464,10 @@ public final class Dispatcher {
     if (!open.isEmpty()) {
       lines.add(UNSEEN);
     }
-    if (child) {
+    boolean grownUpWasTold =
+        Entry.valid(moment.entries()).stream()
+            .anyMatch(e -> e.event() instanceof Event.Complained && log.isBeforeChild(e));
+    if (child && !grownUpWasTold) {
       return lines; // the rest is work for a grown-up
     }
     pressing(state).forEach(p -> lines.addAll(p.untilThen()));

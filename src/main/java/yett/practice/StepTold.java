@@ -35,7 +35,11 @@ public record StepTold(RuleBase base) {
     Check check = base.checks().get(id);
     return check != null && check.indexOf(answer) >= 0
         ? Wording.meaning(check, answer)
-        : answer.equals("cannot-tell") ? "it cannot be told" : answer;
+        : switch (answer) {
+          case "cannot-tell" -> "it cannot be told";
+          case "does-not-apply" -> "does not apply";
+          default -> answer;
+        };
   }
 
   /** The reason of a step, with the names of cards in place of their ids. */

@@ -33,7 +33,9 @@ public final class DispatchPage {
 
   private static final int NOTES = 3;
 
-  private static final List<String> UNTOLD = List.of("could not tell", "could not get there");
+  private static final int AFTER_A_LOOK = 6;
+  private static final List<String> UNTOLD =
+      List.of("could not tell", "does not apply", "could not get there");
 
   private final DispatchSheet sheet;
   private final Optional<String> currency;
@@ -167,6 +169,9 @@ public final class DispatchPage {
                         + call.due()
                             .map(d -> ", there by " + CallWords.when(Instant.parse(d)))
                             .orElse("")));
+    if (!sheet.stands().isEmpty() && sheet.somebodyGoes()) {
+      who.add("The gate, as told: " + String.join("; ", sheet.stands()));
+    }
     sheet.minutesOnSite().filter(m -> sheet.somebodyGoes()).ifPresent(m -> who.add(onSite(m)));
     Shortened.some(sheet.notes().stream().filter(n -> !isForced(n)).toList(), NOTES)
         .forEach(n -> who.add("Note: " + Shortened.cut(n)));
@@ -246,9 +251,7 @@ public final class DispatchPage {
               + "at most "
               + Chance.of(most).percent()
               + ": "
-              + (named
-                  ? String.join("; ", others.stream().map(DispatchSheet.Packed::name).toList())
-                  : others.size() + " more (dispatch CASE --json)"));
+              + afterALook(others));
     }
     lines.add("No part is needed in " + ofAll(bring.without()));
     if (!sheet.instruments().isEmpty() && detail > 0) {
@@ -258,6 +261,17 @@ public final class DispatchPage {
                   ", ", sheet.instruments().stream().limit(MOST).map(i -> i.name()).toList()));
     }
     page.list("Parts and tools to bring", lines);
+  }
+
+  /** A few by name, because nobody packs thirty parts for one gate. */
+  private String afterALook(List<DispatchSheet.Packed> others) {
+    int shown = named ? Math.min(AFTER_A_LOOK, others.size()) : 0;
+    List<String> names = new ArrayList<>();
+    others.stream().limit(shown).map(DispatchSheet.Packed::name).forEach(names::add);
+    if (shown < others.size()) {
+      names.add(others.size() - shown + " more (dispatch CASE --json)");
+    }
+    return String.join("; ", names);
   }
 
   private String ofAll(double ofKnown) {

@@ -41,11 +41,18 @@ final class CaseReader {
           .toList();
   private static final String CURED = "cured";
   private static final String FAILS = "fails";
-  private static final String CANNOT_TELL = "cannot-tell";
+  static final String CANNOT_TELL = "cannot-tell";
+  static final String DOES_NOT_APPLY = "does-not-apply";
   private static final String USUAL = "usual";
   private static final String SEVERAL = "several";
   private static final Map<String, Answer> NO_ANSWER =
-      Map.of(CANNOT_TELL, new Answer.CannotTell(), "not-now", new Answer.NotNow());
+      Map.of(
+          CANNOT_TELL,
+          new Answer.CannotTell(),
+          DOES_NOT_APPLY,
+          new Answer.DoesNotApply(),
+          "not-now",
+          new Answer.NotNow());
 
   private final RuleBase base;
   private final Set<String> complaints;

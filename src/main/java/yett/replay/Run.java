@@ -349,7 +349,10 @@ final class Run {
 
   private static String words(Answer answer) {
     return answer.map(
-        c -> String.join(" + ", c.all()), Answer.Read::typed, () -> "cannot-tell", () -> "not-now");
+        c -> String.join(" + ", c.all()),
+        Answer.Read::typed,
+        () -> answer.senseless() ? CaseReader.DOES_NOT_APPLY : CaseReader.CANNOT_TELL,
+        () -> "not-now");
   }
 
   private void retest() {

@@ -167,6 +167,18 @@ public sealed interface Conclusion {
   }
 
   /**
+   * How the gate stands until somebody comes, as far as it was told.
+   *
+   * @param words such as "stands open"
+   */
+  record Stands(String words, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return words;
+    }
+  }
+
+  /**
    * Something worth telling the person.
    *
    * @param due whether it is work that is left to do, so that the pages to hand out have it too

@@ -17,6 +17,7 @@ import yett.rules.Conclusion.FollowUp;
 import yett.rules.Conclusion.Forbidden;
 import yett.rules.Conclusion.Odds;
 import yett.rules.Conclusion.Remark;
+import yett.rules.Conclusion.Stands;
 import yett.rules.Conclusion.StopNow;
 import yett.rules.Conclusion.Unassumed;
 import yett.rules.Conclusion.Unavailable;
@@ -207,6 +208,11 @@ public final class Judgement {
 
   public List<FollowUp> followUps() {
     return of(FollowUp.class).toList();
+  }
+
+  /** How the gate stands, in words; empty if nobody said. */
+  public List<String> stands() {
+    return of(Stands.class).map(Stands::words).distinct().toList();
   }
 
   public List<Remark> remarks() {

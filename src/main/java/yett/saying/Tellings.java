@@ -27,6 +27,8 @@ public final class Tellings {
 
   private static final int MOST = 5;
 
+  private static final int ENOUGH_WORDS = 4;
+
   /** Words said at a question are about it; they may fit its answers less well than others do. */
   private static final double ANSWERS = 0.3;
 
@@ -62,6 +64,18 @@ public final class Tellings {
       last = known;
     }
     return known.heard();
+  }
+
+  /**
+   * What each part of these words most probably means, if they say several things. Parts of few
+   * words are left out, because they are torn out of what they mean: "and comes back".
+   */
+  public List<Heard.Found> parts(String words) {
+    return Clauses.of(words).stream()
+        .skip(1)
+        .filter(part -> part.split("\\s+").length >= ENOUGH_WORDS)
+        .flatMap(part -> listen(part).findings().stream().limit(1))
+        .toList();
   }
 
   /** A name can only take a danger away that is heard in nothing but the name. */

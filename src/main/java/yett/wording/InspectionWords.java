@@ -74,7 +74,7 @@ public final class InspectionWords {
                                 .measures()
                                 .map(m -> m.asTold(read.typed(), read.value()))
                                 .orElse(read.typed()),
-                        () -> "could not tell",
+                        () -> Wording.untold(a.answer(), "could not tell"),
                         () -> "not made"));
   }
 

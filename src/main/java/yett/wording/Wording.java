@@ -114,8 +114,13 @@ public final class Wording {
             card == null || card.measures().isEmpty()
                 ? read.typed()
                 : reading(card.measures().get(), read),
-        () -> "could not tell",
+        () -> untold(answer, "could not tell"),
         () -> "put off");
+  }
+
+  /** That a question has no sense at this gate, or these words for what could not be told. */
+  public static String untold(Answer answer, String untold) {
+    return answer.senseless() ? "does not apply" : untold;
   }
 
   private static String outcome(Check check, String outcome) {

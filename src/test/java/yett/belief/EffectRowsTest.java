@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
@@ -17,7 +15,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import yett.knowledge.Cause;
-import yett.knowledge.Check;
 import yett.knowledge.Effect;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
@@ -77,29 +74,8 @@ class EffectRowsTest {
     return builder.build();
   }
 
-  /** With effects as causes; rows that come of effects stand with the effects. */
   private static CausalModel whole(RuleBase base) {
-    CausalModel.Builder builder = CausalModel.builder();
-    base.causes().values().forEach(c -> builder.cause(c.id(), c.prior()));
-    base.effects().values().forEach(e -> builder.cause(e.id(), 0));
-    for (Cause cause : base.causes().values()) {
-      cause.consequences().forEach((to, q) -> builder.link(cause.id(), to, q));
-      cause.leadsTo().forEach((to, q) -> builder.link(cause.id(), to, q));
-    }
-    for (Effect effect : base.effects().values()) {
-      effect.leadsTo().forEach((to, q) -> builder.link(effect.id(), to, q));
-    }
-    for (Check check : base.checks().values()) {
-      Map<String, double[]> rows = new LinkedHashMap<>(check.likelihood());
-      base.causes().values().stream()
-          .filter(c -> !base.effectRows().behind(c, check).isEmpty())
-          .forEach(c -> rows.remove(c.id()));
-      base.effects().values().stream()
-          .filter(e -> e.shows().containsKey(check.id()))
-          .forEach(e -> rows.put(e.id(), e.shows().get(check.id())));
-      builder.check(check.id(), check.otherwise(), rows);
-    }
-    return builder.build();
+    return PlainModel.withEffects(base).model();
   }
 
   private static Belief after(CausalModel model, String... seen) {
@@ -116,7 +92,7 @@ class EffectRowsTest {
   }
 
   /** Two causes, each with up to five effects of its own, in any shape that is no ring. */
-  private static RuleBase random(long seed) {
+  static RuleBase random(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     StringBuilder cards = new StringBuilder();
     List<String> checks = List.of("k0", "k1", "k2");

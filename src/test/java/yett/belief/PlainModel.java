@@ -152,6 +152,41 @@ final class PlainModel {
     return plain;
   }
 
+  /**
+   * With every effect as a cause of its own without a prior, brought about by what leads to it. The
+   * rows of a cause that come of its effects stand with the effects alone.
+   */
+  static PlainModel withEffects(RuleBase base) {
+    PlainModel plain = new PlainModel();
+    plain.causes.addAll(base.effects().keySet());
+    plain.causes.addAll(base.causes().keySet());
+    int n = plain.size();
+    plain.priors = new double[n];
+    plain.links = new double[n][n];
+    for (Cause cause : base.causes().values()) {
+      plain.priors[plain.causes.indexOf(cause.id())] = cause.prior();
+      plain.link(cause.id(), cause.consequences());
+      plain.link(cause.id(), cause.leadsTo());
+    }
+    base.effects().values().forEach(effect -> plain.link(effect.id(), effect.leadsTo()));
+    for (Check check : base.checks().values()) {
+      double[][] rows = new double[n][];
+      check.likelihood().forEach((cause, row) -> rows[plain.causes.indexOf(cause)] = row);
+      base.causes().values().stream()
+          .filter(c -> !base.effectRows().behind(c, check).isEmpty())
+          .forEach(c -> rows[plain.causes.indexOf(c.id())] = null);
+      base.effects().values().stream()
+          .filter(e -> e.shows().containsKey(check.id()))
+          .forEach(e -> rows[plain.causes.indexOf(e.id())] = e.shows().get(check.id()));
+      plain.looks.add(new Look(check.id(), check.otherwise(), rows, -1, 0, new int[0]));
+    }
+    return plain;
+  }
+
+  private void link(String from, Map<String, Double> chances) {
+    chances.forEach((to, chance) -> links[causes.indexOf(from)][causes.indexOf(to)] = chance);
+  }
+
   private static boolean isKnown(Cause cause) {
     return !cause.id().equals(Cause.NOT_IN_RULE_BASE) && !cause.id().equals(Cause.NOTHING_WRONG);
   }

@@ -30,6 +30,7 @@ import yett.testing.Size;
 class WekaTest {
   private static final double PRECISION = 1e-9;
   private static final PlainModel SHIPPED = PlainModel.of(Shipped.BASE);
+  private static final PlainModel SHIPPED_WITH_EFFECTS = PlainModel.withEffects(Shipped.BASE);
 
   private static PrintStream errors;
 
@@ -54,6 +55,20 @@ class WekaTest {
   void random_models(long seed) throws Exception {
     SplittableRandom random = new SplittableRandom(seed);
     agree(withoutRepetitions(PlainModel.random(random, 8)), random);
+  }
+
+  /** Two causes and what they bring about; the rows of causes agree with these for one look. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void causes_with_effects(long seed) throws Exception {
+    agree(PlainModel.withEffects(EffectRowsTest.random(seed)), new SplittableRandom(seed));
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void parts_of_the_shipped_rule_base_with_effects(long seed) throws Exception {
+    SplittableRandom random = new SplittableRandom(seed);
+    agree(partWithEffects(SHIPPED_WITH_EFFECTS, random), random);
   }
 
   private static PlainModel withoutRepetitions(PlainModel plain) {
@@ -83,6 +98,37 @@ class WekaTest {
             .map(Look::id)
             .toList();
     return whole.only(kept.stream().map(whole.causes::get).toList(), checks);
+  }
+
+  /** Up to three effects that show on one check, and the most probable causes of them. */
+  private static PlainModel partWithEffects(PlainModel whole, SplittableRandom random) {
+    while (true) {
+      Look centre = whole.looks.get(random.nextInt(whole.looks.size()));
+      List<Integer> effects =
+          IntStream.range(0, whole.size())
+              .filter(e -> centre.rows()[e] != null && whole.priors[e] == 0)
+              .limit(3)
+              .boxed()
+              .toList();
+      if (effects.isEmpty()) {
+        continue;
+      }
+      List<Integer> kept = new ArrayList<>(effects);
+      IntStream.range(0, whole.size())
+          .boxed()
+          .filter(c -> whole.priors[c] > 0)
+          .filter(c -> effects.stream().anyMatch(e -> whole.links[c][e] > 0))
+          .sorted((a, b) -> Double.compare(whole.priors[b], whole.priors[a]))
+          .limit(5)
+          .forEach(kept::add);
+      List<String> checks =
+          whole.looks.stream()
+              .sorted((a, b) -> Long.compare(shown(b, kept), shown(a, kept)))
+              .limit(6)
+              .map(Look::id)
+              .toList();
+      return whole.only(kept.stream().map(whole.causes::get).toList(), checks);
+    }
   }
 
   private static boolean linked(PlainModel whole, Look centre, int cause) {

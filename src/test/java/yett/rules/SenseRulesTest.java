@@ -81,6 +81,18 @@ class SenseRulesTest extends ShownByExamples {
             new Fact.Person(Role.CALLER),
             said(1, 0, Role.CALLER, "which-held", "hold")),
         example("a motor is tapped once it was seen to stand", new Fact.ComplaintsTaken()),
+        example("a motor that runs has had its command", complained("motor-runs-leaf-still")),
+        example(
+            "a gate that is said not to move has no speed and no stopping place",
+            complained("does-nothing")),
+        example("a gate that will not close stands open", complained("stays-open")),
+        example("a gate that will not open stands shut", complained("stays-shut")),
+        example(
+            "a gate that stops on its way stands part of the way open",
+            complained("opens-partway")),
+        example("a gate whose breaker is off has no mains", said(1, "breaker-position", "tripped")),
+        example("a gate on which nothing is lit is dark", said(1, "display-lit", "dark")),
+        example("a gate whose release is ajar may be loose", said(1, "release-lid", "ajar")),
         example("nobody denies what was reported by leaving a look out", complained("slow")),
         example(
             "the supply of a beam in a run is measured once the beam drops out in one",

@@ -94,7 +94,7 @@ final class CallQuestion {
       return Optional.of(new Answer.NotNow());
     }
     if (wish.isPresent()) {
-      return Optional.empty();
+      return wish.filter(w -> w == Words.Wish.SENSELESS).map(w -> new Answer.DoesNotApply());
     }
     Optional<Answer> plain = plain(check, line);
     return plain.isPresent() || wishes.volunteered().isElsewhere(check, line)

@@ -159,11 +159,11 @@ public final class Calling implements CallLead {
   }
 
   @Override
-  public void ringsAgain(List<Event> said) {
+  public void ringsAgain(boolean known, List<Event> said) {
     since.ringsAgain();
     besides.ringsAgain();
     new ChildRings(sitting).askAnew();
-    if (said.isEmpty()) { // else they were found by their name or number
+    if (!known) {
       whoCalls.ringsAgain();
     }
     new StillUntold(sitting).reopen();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import yett.command.diagnose.question.Questions;
 import yett.command.diagnose.sitting.Sitting;
 import yett.command.diagnose.told.ToldAndConfirmed;
@@ -16,6 +17,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.Telephone;
 import yett.saying.Heard;
+import yett.saying.Tellings;
 import yett.saying.Thing;
 
 /**
@@ -110,27 +112,35 @@ final class SaidBesides {
 
   /** The best outcome of each open look that a caller can answer, and what is newly wrong. */
   private List<Thing> things(List<String> said) {
+    Tellings tellings = sitting.ears().tellings();
     List<Heard.Found> found = new ArrayList<>();
-    said.stream()
-        .filter(over.negate())
-        .forEach(s -> found.addAll(sitting.ears().tellings().hear(s).findings()));
+    for (String words : said.stream().filter(over.negate()).toList()) {
+      besides(tellings.hear(words)).forEach(found::add);
+      tellings.parts(words).stream()
+          .filter(f -> f.weight() >= CLEAR && isOpen(f.thing()))
+          .forEach(found::add);
+    }
+    Set<String> taken = new HashSet<>();
+    return found.stream()
+        .sorted(Comparator.comparingDouble(Heard.Found::weight).reversed())
+        .map(Heard.Found::thing)
+        .filter(t -> taken.add(t.card()))
+        .limit(MOST)
+        .toList();
+  }
+
+  /** What was heard and is no other form of a complaint that was heard with it. */
+  private Stream<Heard.Found> besides(Heard heard) {
     List<String> complaints = sitting.moment().state().told().complaints().orElse(List.of());
     double complaint =
-        found.stream()
+        heard.findings().stream()
             .filter(f -> f.thing().kind() == Thing.Kind.COMPLAINT)
             .filter(f -> complaints.contains(f.thing().card()))
             .mapToDouble(Heard.Found::weight)
             .max()
             .orElse(0);
     double least = Math.max(CLEAR, complaint - LESS);
-    Set<String> taken = new HashSet<>();
-    return found.stream()
-        .filter(f -> f.weight() >= least && isOpen(f.thing()))
-        .sorted(Comparator.comparingDouble(Heard.Found::weight).reversed())
-        .map(Heard.Found::thing)
-        .filter(t -> taken.add(t.card()))
-        .limit(MOST)
-        .toList();
+    return heard.findings().stream().filter(f -> f.weight() >= least && isOpen(f.thing()));
   }
 
   private boolean isOpen(Thing thing) {

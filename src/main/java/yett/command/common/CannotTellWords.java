@@ -47,8 +47,8 @@ public final class CannotTellWords {
   private CannotTellWords() {}
 
   /**
-   * The answer if the line says that it cannot be told at all, or not now; empty for any other
-   * line.
+   * The answer if the line says that it cannot be told at all, does not apply, or not now; empty
+   * for any other line.
    */
   public static Optional<Answer> answer(String line) {
     return Words.wish(line)
@@ -56,6 +56,7 @@ public final class CannotTellWords {
             wish ->
                 switch (wish) {
                   case UNKNOWN -> new Answer.CannotTell();
+                  case SENSELESS -> new Answer.DoesNotApply();
                   case LATER -> new Answer.NotNow();
                   default -> null;
                 });

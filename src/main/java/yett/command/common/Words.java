@@ -21,6 +21,7 @@ public final class Words {
     BACK("back", "take the last answer back"),
     CORRECT("correct", "change an earlier answer; words of its question may follow"),
     UNKNOWN("unknown", "you cannot tell"),
+    SENSELESS("does not apply", "the question makes no sense at this gate"),
     LATER("later", "not now"),
     TELL("tell", "tell … reports what you see or read, asked or not"),
     CHECKS("checks", "the checks you can make now, the most telling first"),
@@ -111,6 +112,8 @@ public final class Words {
     }
     return switch (text) {
       case "not now" -> Optional.of(Wish.LATER);
+      case "doesn't apply", "n/a", "na", "not applicable", "makes no sense", "no sense" ->
+          Optional.of(Wish.SENSELESS);
       case "stop", "quit", "exit" -> Optional.of(Wish.SAVE);
       default -> Optional.empty();
     };

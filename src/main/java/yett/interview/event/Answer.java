@@ -18,6 +18,7 @@ import yett.knowledge.Check;
   @JsonSubTypes.Type(value = Answer.Chosen.class, name = "outcome"),
   @JsonSubTypes.Type(value = Answer.Read.class, name = "reading"),
   @JsonSubTypes.Type(value = Answer.CannotTell.class, name = "cannot-tell"),
+  @JsonSubTypes.Type(value = Answer.DoesNotApply.class, name = "does-not-apply"),
   @JsonSubTypes.Type(value = Answer.NotNow.class, name = "not-now")
 })
 public sealed interface Answer {
@@ -64,6 +65,11 @@ public sealed interface Answer {
   /** Whether the person said that it cannot be found out. */
   default boolean hopeless() {
     return map(c -> false, r -> false, () -> true, () -> false);
+  }
+
+  /** Whether the person said that the question has no sense at this gate. */
+  default boolean senseless() {
+    return false;
   }
 
   /** Whether the person put the check off. */
@@ -156,6 +162,26 @@ public sealed interface Answer {
         Supplier<R> cannotTell,
         Supplier<R> notNow) {
       return cannotTell.get();
+    }
+  }
+
+  /**
+   * The person says that the question has no sense at this gate, such as the speed of a leaf that
+   * does not move. Nothing was found out, so it counts like {@link CannotTell} everywhere.
+   */
+  record DoesNotApply() implements Answer {
+    @Override
+    public <R> R map(
+        Function<Chosen, R> chosen,
+        Function<Read, R> read,
+        Supplier<R> cannotTell,
+        Supplier<R> notNow) {
+      return cannotTell.get();
+    }
+
+    @Override
+    public boolean senseless() {
+      return true;
     }
   }
 

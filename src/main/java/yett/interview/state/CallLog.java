@@ -69,6 +69,16 @@ public record CallLog(List<Entry> tended) {
     return last(Tending.CHILD, Tending.GROWN_UP).filter(t -> t.what() == Tending.CHILD).isPresent();
   }
 
+  /** Whether a child is on the telephone, and this event was recorded before it was. */
+  public boolean isBeforeChild(Entry entry) {
+    return isChild()
+        && tended.stream()
+            .filter(e -> ((Event.Tended) e.event()).what() == Tending.CHILD)
+            .reduce((x, y) -> y)
+            .filter(child -> entry.number() < child.number())
+            .isPresent();
+  }
+
   /** The agreed time of the call back, as last recorded. */
   public Optional<Event.Tended> callBack() {
     return last(Tending.CALL_BACK);

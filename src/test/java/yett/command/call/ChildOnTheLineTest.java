@@ -69,7 +69,7 @@ class ChildOnTheLineTest extends CallersCase {
       assertThat(closed)
           .contains(
               "response", "breaker-position", "stop-button-look", "release-lid", "held-devices")
-          .doesNotContain("stops-where", "same-circuit", "danger-person");
+          .doesNotContain("how-it-came", "same-circuit", "danger-person");
     }
     typed.type("d", "d", "d", "d", "d", "send", "Tom, in an hour");
     assertThat(typed.screen()).contains("Send somebody").doesNotContain("What the caller can do");
@@ -105,6 +105,18 @@ class ChildOnTheLineTest extends CallersCase {
     typed.type("it is dead, I'm ten", "yes", "0", "I'm ten, mum is out");
     assertThat(typed.screen().split("A child may be on the telephone")).hasSize(2);
     assertThat(typed.stored()).noneMatch(e -> e.toString().contains("CHILD"));
+  }
+
+  /** Whoever goes has to know that the first caller may have switched it off. */
+  @Test
+  void what_a_grown_up_was_told_before_stays_on_the_sheet() {
+    typed.type("the chain hangs down", "0", "Pim, 555 0107", "1", "0", "0");
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.Tended(Tending.CHILD, ""));
+    }
+    assertThat(sheet().untilThen())
+        .anyMatch(line -> line.contains("Fetch a grown-up"))
+        .anyMatch(line -> line.contains("switch it off if its switch is away from it"));
   }
 
   /** Few plain questions, one at a time, before it goes to fetch somebody. */

@@ -23,7 +23,9 @@ class RingsAgainTest {
       second.record(new Event.DangersAgain());
       call.type("it stops half way and goes back", "0");
 
-      call.conversation(second, "the gate closes on cars", "8", "done").ringsAgain(List.of()).run();
+      call.conversation(second, "the gate closes on cars", "8", "done")
+          .ringsAgain(false, List.of())
+          .run();
 
       assertThat(call.screen())
           .contains(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import yett.interview.event.Answer;
 
 /** What people say who cannot tell, and what only begins like it. */
 class CannotTellTest {
@@ -45,6 +46,13 @@ class CannotTellTest {
       })
   void is_understood(String line) {
     assertThat(Words.wish(line)).contains(Words.Wish.UNKNOWN);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"does not apply", "Does not apply.", "doesn't apply", "n/a", "N/A"})
+  void a_question_may_have_no_sense(String line) {
+    assertThat(Words.wish(line)).contains(Words.Wish.SENSELESS);
+    assertThat(CannotTellWords.answer(line)).contains(new Answer.DoesNotApply());
   }
 
   @ParameterizedTest

@@ -125,7 +125,9 @@ public final class TypedCase implements AutoCloseable {
   public void ringsAgain(String... lines) {
     try (OpenCase open = open()) {
       open.record(new Event.DangersAgain());
-      new Conversation(console(lines), open, Map.of(), Calling::new).ringsAgain(List.of()).run();
+      new Conversation(console(lines), open, Map.of(), Calling::new)
+          .ringsAgain(false, List.of())
+          .run();
     }
   }
 

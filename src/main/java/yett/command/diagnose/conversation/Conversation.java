@@ -50,10 +50,11 @@ public final class Conversation {
    * Continues the case because the caller rings again. Their words are taken up before anything is
    * asked.
    *
+   * @param known whether who calls was told on this call
    * @param said what they have already said
    */
-  public Conversation ringsAgain(List<Event> said) {
-    calling.ringsAgain(said);
+  public Conversation ringsAgain(boolean known, List<Event> said) {
+    calling.ringsAgain(known, said);
     return this;
   }
 

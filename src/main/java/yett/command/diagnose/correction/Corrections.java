@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
 import yett.command.common.NoneWords;
@@ -115,7 +116,7 @@ public final class Corrections {
             .map(
                 chosen -> Wording.meaning(check, chosen),
                 Answer.Read::typed,
-                () -> "cannot tell",
+                () -> Wording.untold(answered.answer(), "cannot tell"),
                 () -> "not now");
     return "(" + shown + ")";
   }
@@ -152,9 +153,11 @@ public final class Corrections {
     if (line.isEmpty() || Words.isBack(line)) {
       return Prompt.Reading.of(Optional.empty());
     }
-    boolean unknown = Words.wish(line).filter(w -> w == Words.Wish.UNKNOWN).isPresent();
     HeardAnswer heard =
-        unknown ? HeardAnswer.of(new Answer.CannotTell()) : HeardAnswer.to(check, line);
+        CannotTellWords.answer(line)
+            .filter(Answer::hopeless)
+            .map(HeardAnswer::of)
+            .orElseGet(() -> HeardAnswer.to(check, line));
     return heard.answer().isPresent()
         ? Prompt.Reading.of(heard.answer())
         : Prompt.Reading.again(heard.complaint());

@@ -25,6 +25,9 @@ import yett.knowledge.Columns;
  * never does so for a look that was named, nor after a line that could not be read.
  */
 public final class LookList {
+  private static final Set<Words.Wish> UNTOLD =
+      Set.of(Words.Wish.UNKNOWN, Words.Wish.SENSELESS, Words.Wish.LATER);
+
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final RoundViews views;
@@ -114,10 +117,9 @@ public final class LookList {
         how(round, text.replaceAll("\\D", ""));
         return true;
       }
-      Optional<Words.Wish> untold =
-          Words.wish(line).filter(w -> w == Words.Wish.UNKNOWN || w == Words.Wish.LATER);
+      Optional<Words.Wish> untold = Words.wish(line).filter(UNTOLD::contains);
       if (untold.isPresent()) {
-        String sign = untold.get() == Words.Wish.UNKNOWN ? "?" : "-";
+        String sign = untold.get() == Words.Wish.LATER ? "-" : "?";
         sitting.say(
             "Say for which: %s2 for number 2, %s1-%d for all.".formatted(sign, sign, looks.size()));
         return true;

@@ -127,7 +127,7 @@ public class RoundViews {
                 a.map(
                     chosen -> Wording.meaning(check, chosen),
                     Answer.Read::typed,
-                    () -> "cannot tell",
+                    () -> Wording.untold(a, "cannot tell"),
                     () -> "not looked at"))
         .orElse("out of the ordinary");
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import yett.casebook.CaseId;
 import yett.casebook.CaseSearch;
@@ -15,6 +16,7 @@ import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.OpenCase;
+import yett.interview.event.Tending;
 import yett.interview.state.CallLog;
 import yett.interview.state.CaseState;
 import yett.wording.CallWords;
@@ -88,8 +90,12 @@ record EarlierCalls(Casebook casebook, Console console) {
                                     : "Type one of the numbers, or just press Enter.")));
   }
 
-  /** Asks which open case of this gate to continue; empty for a new one. */
-  Optional<CaseId> goOn(String gate) {
+  /**
+   * Asks which open case of this gate to continue; empty for a new one.
+   *
+   * @param said takes what the caller says instead of that, which is taken up afterwards
+   */
+  Optional<CaseId> goOn(String gate, Consumer<String> said) {
     List<CaseSummary> open =
         casebook.casesAt(gate).stream()
             .filter(c -> c.summary().state() == CaseStatus.OPEN)
@@ -103,7 +109,8 @@ record EarlierCalls(Casebook casebook, Console console) {
             open.size() == 1 ? "This gate has an open case" : "This gate has open cases",
             open.stream().map(CaseSummary::id).toList(),
             open.stream().map(this::line).toList(),
-            "Number to go on with it; 0 if this is about something else")
+            "Number to go on with it; 0 if this is about something else",
+            said.andThen(words -> console.say("Kept, and taken up in a moment.")))
         .flatMap(id -> id);
   }
 
@@ -120,7 +127,11 @@ record EarlierCalls(Casebook casebook, Console console) {
         + CallWords.when(open.opened())
         + ": "
         + open.summary().title()
-        + log.stage().map(t -> "; " + CallWords.of(t)).orElse("")
+        + log.last(Tending.SENT).map(t -> "; " + CallWords.of(t)).orElse("")
+        + log.stage()
+            .filter(t -> t.what() != Tending.SENT)
+            .map(t -> "; " + CallWords.of(t))
+            .orElse("")
         + log.holder().map(h -> "; with " + h).orElse("");
   }
 }

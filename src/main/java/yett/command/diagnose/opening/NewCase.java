@@ -1,6 +1,7 @@
 package yett.command.diagnose.opening;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,9 +53,13 @@ public final class NewCase {
    * about one of them.
    */
   private void beginAt(String gate, Role role) {
-    Optional<CaseId> open = role == Role.CALLER ? earlier().goOn(gate) : Optional.empty();
+    List<Event> said = new ArrayList<>();
+    Optional<CaseId> open =
+        role == Role.CALLER
+            ? earlier().goOn(gate, words -> said.add(new Event.Said(words)))
+            : Optional.empty();
     open.ifPresentOrElse(
-        id -> goOn(id, gate, List.of()), () -> begin(gate, role, Optional.empty()));
+        id -> goOn(id, gate, false, said), () -> begin(gate, role, Optional.empty(), said));
   }
 
   private EarlierCalls earlier() {
@@ -65,13 +70,13 @@ public final class NewCase {
    * Continues a case because of another call about the same fault. What the caller says now is
    * taken up, and dangers are asked about again.
    */
-  private void goOn(CaseId id, String gate, List<Event> said) {
+  private void goOn(CaseId id, String gate, boolean known, List<Event> said) {
     try (OpenCase open = desk.open(id, Role.CALLER)) {
       console.show(
           Block.heading("Case " + id + " · " + gate + " · " + WhoAnswers.words(Role.CALLER)),
           Block.paragraph("What was answered stays; what they say now is added to it."));
       open.record(new Event.DangersAgain());
-      new Conversation(console, open, Map.of(), calls).ringsAgain(said).run();
+      new Conversation(console, open, Map.of(), calls).ringsAgain(known, said).run();
     }
   }
 
@@ -89,7 +94,7 @@ public final class NewCase {
                         chosen ->
                             chosen.ifPresentOrElse(
                                 id -> new Resuming(desk, console, calls).goOnInspecting(id, role),
-                                () -> begin(gate, role, Optional.of(kind)))));
+                                () -> begin(gate, role, Optional.of(kind), List.of()))));
   }
 
   private Optional<String> gate(List<String> words, Role role) {
@@ -99,7 +104,8 @@ public final class NewCase {
         .of(typed.strip().replaceAll("\\s+", " "), role);
   }
 
-  private void begin(String gate, Role role, Optional<InspectionKind> inspection) {
+  private void begin(
+      String gate, Role role, Optional<InspectionKind> inspection, List<Event> first) {
     Map<String, String> known =
         new GateMemory(desk.casebook(), desk.clock()).known(gate, desk.base());
     ClockNotice.show(desk, console);
@@ -116,6 +122,7 @@ public final class NewCase {
     List<Event> said;
     try (OpenCase open = desk.open(id, role)) {
       open.record(Event.Opened.with(gate, role, desk.expertise().base(), inspection, earlier));
+      first.forEach(open::record);
       if (role == Role.CALLER) {
         desk.agent().ifPresent(name -> open.record(new Event.Tended(Tending.TAKEN, name, "")));
         if (unfinished.filter(UnfinishedCase.Left::isOutOfUse).isPresent()
@@ -154,7 +161,7 @@ public final class NewCase {
       same = conversation.goesOnIn();
       said = saidIn(open);
     }
-    same.ifPresent(other -> goOn(other, desk.casebook().summary(other).siteId(), said));
+    same.ifPresent(other -> goOn(other, desk.casebook().summary(other).siteId(), true, said));
   }
 
   /** What the caller said in this case, so that it is not asked again. */

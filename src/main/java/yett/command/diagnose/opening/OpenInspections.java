@@ -53,7 +53,8 @@ record OpenInspections(Casebook casebook, Expertise expertise, Console console) 
             : "This gate has unfinished inspections",
         open,
         lines,
-        "Number to go on with it; 0 to begin a new inspection");
+        "Number to go on with it; 0 to begin a new inspection",
+        words -> {});
   }
 
   private String line(CaseId id, Moment moment) {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.command.diagnose.sitting.Sitting;
@@ -137,7 +139,13 @@ public final class CallEnd {
       return;
     }
     Optional<Repair> did = typed.isEmpty() && told.isEmpty() ? done : Optional.empty();
-    String what = did.map(Repair::name).orElse(typed.isEmpty() ? told.orElse("") : typed);
+    String added = typed.matches("\\d*") ? "" : typed;
+    String what =
+        did.map(Repair::name)
+            .orElse(
+                Stream.of(told.orElse(""), added)
+                    .filter(t -> !t.isEmpty())
+                    .collect(Collectors.joining("; ")));
     List<String> watch =
         did.map(watching::after).orElseGet(() -> watching.after(what + " " + words.orElse("")));
     sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(watch));

@@ -21,8 +21,13 @@ public interface CallLead {
    */
   Step.Visitor<Runnable> turn(Moment moment, Step.Visitor<Runnable> otherwise);
 
-  /** Takes up what the caller says who rings again, before anything is asked. */
-  void ringsAgain(List<Event> said);
+  /**
+   * Takes up what the caller says who rings again, before anything is asked.
+   *
+   * @param known whether who calls was told on this call
+   * @param said what was said on it
+   */
+  void ringsAgain(boolean known, List<Event> said);
 
   /** The open case to which this call turned out to belong, and in which it continues. */
   Optional<CaseId> goesOnIn();

@@ -133,7 +133,7 @@ public final class PromptRequests {
       case BACK -> back();
       case CORRECT -> corrections.choose(wish.after(line));
       case UNKNOWN -> sitting.moment().step().accept(new NobodyKnows(sitting)).run();
-      case LATER -> sitting.say(STAYS);
+      case LATER, SENSELESS -> sitting.say(STAYS);
       case NOTE -> note(wish.after(line));
       case TELL -> volunteered.tell(wish.after(line));
       case CHECKS -> checks.show();

@@ -135,6 +135,9 @@ record SiteLine(List<SiteQuestion> questions, int numbered) {
     Set<String> words = SiteWords.of(there.orElse(part));
     Optional<SiteQuestion> named =
         questions.stream().filter(q -> SiteWords.of(q.id()).equals(words)).findFirst();
+    if (words.stream().allMatch(w -> w.matches("[a-z]"))) { // "b" is no 08B
+      return Optional.empty();
+    }
     if (named.isPresent()) { // the name of a detail does not say how it is
       return there.isPresent() ? new SiteChoice(named.get()).fitted(1) : Optional.empty();
     }

@@ -47,7 +47,7 @@ class CallEndTest extends CallersCase {
     assertThat(typed.stored())
         .as(typed.screen())
         .contains(
-            new Event.Tended(Tending.WORKS_AGAIN, "the breaker was off"),
+            new Event.Tended(Tending.WORKS_AGAIN, AGAIN + "; the breaker was off"),
             new Event.Closed(Ending.WORKS_AGAIN));
     assertThat(typed.screen()).contains("do not put it right a second time");
   }
@@ -469,7 +469,7 @@ class CallEndTest extends CallersCase {
     assertThat(sheet().urgency())
         .isEqualTo(
             new DispatchSheet.Urgency(
-                "nobody is sent", List.of("works again", "the breaker was off")));
+                "nobody is sent", List.of("works again", AGAIN + "; the breaker was off")));
     assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
         .contains("Nobody is sent")
         .doesNotContain("working day", "Look first", "to bring", "until somebody comes", "On site");

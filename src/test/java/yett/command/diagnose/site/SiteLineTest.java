@@ -116,6 +116,7 @@ class SiteLineTest {
     assertThat(said("2 loops 3 edges")).isEqualTo(Map.of("edges", "fitted", "loops", "fitted"));
     assertThat(said("feeder 40 m 3 mm2")).isEmpty();
     assertThat(page.read("feeder 3 mm2").unclear()).containsExactly("feeder 3 mm2");
+    assertThat(page.read("b").unclear()).containsExactly("b");
   }
 
   @ParameterizedTest
