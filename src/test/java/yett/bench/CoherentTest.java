@@ -13,7 +13,7 @@ class CoherentTest {
       """
       case: stands
       person: technician
-      complaints: [does-nothing]
+      complaints: [stays-shut]
       answers:
         what-turns: motor-still
         speed-seen: slower

@@ -7,6 +7,8 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tests a second call about a gate with an open case, under another name for the gate. */
 class SameGateTest {
@@ -29,6 +31,19 @@ class SameGateTest {
 
     assertThat(second.stdout()).contains("Is it this gate?", "This gate has an open case");
     assertThat(run("", "calls").stdout()).contains("1 call is open.");
+  }
+
+  /** What is said instead of a number is danger as at any other prompt, in either case. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1", "0"})
+  void words_at_the_choice_of_a_case_are_taken_up(String choice) {
+    Pipe.Result second =
+        run("there is a fire in the shed\n" + choice + "\nx\n", "call", "Fish dock");
+
+    assertThat(second.stdout())
+        .containsSubsequence(
+            "This gate has an open case", "Kept, and taken up in a moment", "That may mean danger")
+        .doesNotContain("Type it as the caller says it");
   }
 
   /** A technician barred the gate and went: on the telephone nobody runs it or switches it on. */
