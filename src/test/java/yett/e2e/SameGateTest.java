@@ -46,6 +46,13 @@ class SameGateTest {
         .doesNotContain("Type it as the caller says it");
   }
 
+  /** What else is said on the line does not hide a number that is known. */
+  @Test
+  void a_known_number_finds_the_gate_within_a_sentence() {
+    assertThat(run("1\n1\nx\n", "call", "555 0107, it's about the gate by the quay").stdout())
+        .contains("Is it this gate?", "Fish dock", "This gate has an open case");
+  }
+
   /** A technician barred the gate and went: on the telephone nobody runs it or switches it on. */
   @Test
   void a_gate_that_was_left_barred_is_not_run_by_a_caller() {

@@ -14,7 +14,7 @@ import yett.rules.Rules.Example;
 /** Rules lie beside the cards that they speak of, in files named by what they conclude. */
 class EveryRuleTest {
   private static final String KINDS =
-      "core|expectations|odds|contradictions|sense|stops|follow-ups|assumptions";
+      "core|expectations|odds|contradictions|sense|stops|follow-ups|assumptions|stands";
 
   static Stream<Example> examples() {
     return Stream.of(
@@ -42,7 +42,8 @@ class EveryRuleTest {
         "sense",
         "stops",
         "follow-ups",
-        "assumptions"
+        "assumptions",
+        "stands"
       })
   void every_rule_is_shown_by_an_example(String kind) {
     assertThat(Rules.speaking(examples())).containsAll(Rules.of(kind));

@@ -82,9 +82,6 @@ class SenseRulesTest extends ShownByExamples {
             said(1, 0, Role.CALLER, "which-held", "hold")),
         example("a motor is tapped once it was seen to stand", new Fact.ComplaintsTaken()),
         example("a motor that runs has had its command", complained("motor-runs-leaf-still")),
-        example(
-            "a gate that is said not to move has no speed and no stopping place",
-            complained("does-nothing")),
         example("a gate that will not close stands open", complained("stays-open")),
         example("a gate that will not open stands shut", complained("stays-shut")),
         example(

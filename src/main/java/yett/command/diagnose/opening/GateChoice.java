@@ -1,5 +1,6 @@
 package yett.command.diagnose.opening;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -67,9 +68,15 @@ record GateChoice(Casebook casebook, Console console, EarlierCalls earlier) {
     return earlier.pick(may).map(picked -> picked.orElse(typed));
   }
 
-  /** Gates with a similar name, and those of earlier calls. */
+  /**
+   * Gates with a similar name, and those of earlier calls; also by a part of the words, such as a
+   * number before a comma.
+   */
   private List<String> mayBe(String typed, List<String> inUse) {
-    return Stream.concat(NearNames.of(typed, inUse).stream(), earlier.gates(typed).stream())
+    return Stream.concat(Stream.of(typed), Arrays.stream(typed.split("[,;]")).map(String::strip))
+        .distinct()
+        .flatMap(
+            part -> Stream.concat(NearNames.of(part, inUse).stream(), earlier.gates(part).stream()))
         .distinct()
         .limit(EarlierCalls.MOST)
         .toList();
