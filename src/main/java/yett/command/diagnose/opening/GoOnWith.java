@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import yett.casebook.CaseId;
 import yett.command.common.NoneWords;
 import yett.command.common.Prompt;
+import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
 
@@ -37,7 +38,7 @@ final class GoOnWith {
               if (line.equals("0") || NoneWords.isSaid(line)) {
                 return Prompt.Reading.of(Optional.<CaseId>empty());
               }
-              if (WORDS.matcher(line).find()) {
+              if (WORDS.matcher(line).find() && Words.wish(line).isEmpty()) {
                 words.accept(line.strip());
               }
               return Prompt.number(line, cases.size())
