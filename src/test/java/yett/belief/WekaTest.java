@@ -91,6 +91,34 @@ class WekaTest {
             .limit(9)
             .boxed()
             .toList();
+    return withLooks(whole, kept);
+  }
+
+  /** Up to three effects that show on one check, and the most probable causes of them. */
+  private static PlainModel partWithEffects(PlainModel whole, SplittableRandom random) {
+    List<Look> centres = whole.looks.stream().filter(l -> !effects(whole, l).isEmpty()).toList();
+    List<Integer> effects = effects(whole, centres.get(random.nextInt(centres.size())));
+    List<Integer> kept = new ArrayList<>(effects);
+    IntStream.range(0, whole.size())
+        .boxed()
+        .filter(c -> whole.priors[c] > 0)
+        .filter(c -> effects.stream().anyMatch(e -> whole.links[c][e] > 0))
+        .sorted((a, b) -> Double.compare(whole.priors[b], whole.priors[a]))
+        .limit(5)
+        .forEach(kept::add);
+    return withLooks(whole, kept);
+  }
+
+  private static List<Integer> effects(PlainModel whole, Look look) {
+    return IntStream.range(0, whole.size())
+        .filter(e -> look.rows()[e] != null && whole.priors[e] == 0)
+        .limit(3)
+        .boxed()
+        .toList();
+  }
+
+  /** These causes, with the checks on which most of them show. */
+  private static PlainModel withLooks(PlainModel whole, List<Integer> kept) {
     List<String> checks =
         whole.looks.stream()
             .sorted((a, b) -> Long.compare(shown(b, kept), shown(a, kept)))
@@ -98,37 +126,6 @@ class WekaTest {
             .map(Look::id)
             .toList();
     return whole.only(kept.stream().map(whole.causes::get).toList(), checks);
-  }
-
-  /** Up to three effects that show on one check, and the most probable causes of them. */
-  private static PlainModel partWithEffects(PlainModel whole, SplittableRandom random) {
-    while (true) {
-      Look centre = whole.looks.get(random.nextInt(whole.looks.size()));
-      List<Integer> effects =
-          IntStream.range(0, whole.size())
-              .filter(e -> centre.rows()[e] != null && whole.priors[e] == 0)
-              .limit(3)
-              .boxed()
-              .toList();
-      if (effects.isEmpty()) {
-        continue;
-      }
-      List<Integer> kept = new ArrayList<>(effects);
-      IntStream.range(0, whole.size())
-          .boxed()
-          .filter(c -> whole.priors[c] > 0)
-          .filter(c -> effects.stream().anyMatch(e -> whole.links[c][e] > 0))
-          .sorted((a, b) -> Double.compare(whole.priors[b], whole.priors[a]))
-          .limit(5)
-          .forEach(kept::add);
-      List<String> checks =
-          whole.looks.stream()
-              .sorted((a, b) -> Long.compare(shown(b, kept), shown(a, kept)))
-              .limit(6)
-              .map(Look::id)
-              .toList();
-      return whole.only(kept.stream().map(whole.causes::get).toList(), checks);
-    }
   }
 
   private static boolean linked(PlainModel whole, Look centre, int cause) {

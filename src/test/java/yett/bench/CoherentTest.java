@@ -13,7 +13,7 @@ class CoherentTest {
       """
       case: stands
       person: technician
-      complaints: [stays-shut]
+      complaints: [does-nothing]
       answers:
         what-turns: motor-still
         speed-seen: slower

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
 import yett.command.common.Words;
 import yett.command.diagnose.answer.RareAnswer;
@@ -86,15 +87,14 @@ final class CallQuestion {
   }
 
   private Optional<Answer> answer(Check check, String line) {
-    Optional<Words.Wish> wish = Words.wish(line);
-    if (line.equalsIgnoreCase("d") || wish.equals(Optional.of(Words.Wish.UNKNOWN))) {
+    if (line.equalsIgnoreCase("d")) {
       return Optional.of(new Answer.CannotTell());
     }
-    if (line.equalsIgnoreCase("g") || wish.equals(Optional.of(Words.Wish.LATER))) {
+    if (line.equalsIgnoreCase("g")) {
       return Optional.of(new Answer.NotNow());
     }
-    if (wish.isPresent()) {
-      return wish.filter(w -> w == Words.Wish.SENSELESS).map(w -> new Answer.DoesNotApply());
+    if (Words.wish(line).isPresent()) {
+      return CannotTellWords.answer(line);
     }
     Optional<Answer> plain = plain(check, line);
     return plain.isPresent() || wishes.volunteered().isElsewhere(check, line)

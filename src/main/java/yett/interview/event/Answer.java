@@ -153,10 +153,10 @@ public sealed interface Answer {
     }
   }
 
-  /** The person says that it cannot be found out; the check is not asked again. */
-  record CannotTell() implements Answer {
+  /** Nothing was found out, and the check is not asked again. */
+  sealed interface Untold extends Answer {
     @Override
-    public <R> R map(
+    default <R> R map(
         Function<Chosen, R> chosen,
         Function<Read, R> read,
         Supplier<R> cannotTell,
@@ -165,20 +165,14 @@ public sealed interface Answer {
     }
   }
 
+  /** The person says that it cannot be found out. */
+  record CannotTell() implements Untold {}
+
   /**
    * The person says that the question has no sense at this gate, such as the speed of a leaf that
-   * does not move. Nothing was found out, so it counts like {@link CannotTell} everywhere.
+   * does not move. It counts like {@link CannotTell} everywhere.
    */
-  record DoesNotApply() implements Answer {
-    @Override
-    public <R> R map(
-        Function<Chosen, R> chosen,
-        Function<Read, R> read,
-        Supplier<R> cannotTell,
-        Supplier<R> notNow) {
-      return cannotTell.get();
-    }
-
+  record DoesNotApply() implements Untold {
     @Override
     public boolean senseless() {
       return true;

@@ -32,9 +32,12 @@ public record CallLog(List<Entry> tended) {
 
   /** The last action of one of these kinds. */
   public Optional<Event.Tended> last(Tending... what) {
+    return lastEntry(what).map(e -> (Event.Tended) e.event());
+  }
+
+  private Optional<Entry> lastEntry(Tending... what) {
     return tended.stream()
-        .map(e -> (Event.Tended) e.event())
-        .filter(t -> List.of(what).contains(t.what()))
+        .filter(e -> List.of(what).contains(((Event.Tended) e.event()).what()))
         .reduce((a, b) -> b);
   }
 
@@ -66,17 +69,18 @@ public record CallLog(List<Entry> tended) {
 
   /** Whether a child is on the telephone, and no grown-up has come to it since. */
   public boolean isChild() {
-    return last(Tending.CHILD, Tending.GROWN_UP).filter(t -> t.what() == Tending.CHILD).isPresent();
+    return child().isPresent();
   }
 
   /** Whether a child is on the telephone, and this event was recorded before it was. */
   public boolean isBeforeChild(Entry entry) {
-    return isChild()
-        && tended.stream()
-            .filter(e -> ((Event.Tended) e.event()).what() == Tending.CHILD)
-            .reduce((x, y) -> y)
-            .filter(child -> entry.number() < child.number())
-            .isPresent();
+    return child().filter(child -> entry.number() < child.number()).isPresent();
+  }
+
+  /** Since when a child is on the telephone. */
+  private Optional<Entry> child() {
+    return lastEntry(Tending.CHILD, Tending.GROWN_UP)
+        .filter(e -> ((Event.Tended) e.event()).what() == Tending.CHILD);
   }
 
   /** The agreed time of the call back, as last recorded. */

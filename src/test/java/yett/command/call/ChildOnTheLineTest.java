@@ -69,7 +69,7 @@ class ChildOnTheLineTest extends CallersCase {
       assertThat(closed)
           .contains(
               "response", "breaker-position", "stop-button-look", "release-lid", "held-devices")
-          .doesNotContain("how-it-came", "same-circuit", "danger-person");
+          .doesNotContain("stops-where", "same-circuit", "danger-person");
     }
     typed.type("d", "d", "d", "d", "d", "send", "Tom, in an hour");
     assertThat(typed.screen()).contains("Send somebody").doesNotContain("What the caller can do");

@@ -54,7 +54,8 @@ final class Overheard {
           "\\b(?:shall|should|can|could|may|do) (?:i|we|he|she|they|you want me to)"
               + " (?:(?:just|now|maybe|quickly) )*(?:try|press|push|hit|run|open|close|start|switch"
               + "|turn|reset|put)\\b"
-              + "|(?<!\\b(?:when|if|once|after|time) )\\bi (?:press|push|try|hit)\\b[^.!]*(?:\\bor (?:no|not)\\b|\\?$)");
+              + "|(?<!\\b(?:when|if|once|after|time) )\\bi (?:press|push|try|hit)\\b[^.!]*"
+              + "(?:\\bor (?:no|not)\\b|\\?$)");
 
   private static final Pattern MANY =
       Pattern.compile("(?i)\\b(?:again|twice|times|often|always|every)\\b");
